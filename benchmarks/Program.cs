@@ -1,0 +1,2 @@
+// benchmarks
+System.Console.WriteLine();

@@ -1,0 +1,11 @@
+using System.Collections.Immutable;
+using Tangwright.Foundation;
+
+namespace Tangwright.Core;
+
+/// <summary>All holes of a plan, rows spread out.</summary>
+public static class HolePlacement
+{
+    /// <summary>All holes of a plan, rows spread out.</summary>
+    public static ImmutableArray<PlacedHole> Of(Plan plan) => throw new NotImplementedException();
+}

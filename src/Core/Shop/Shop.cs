@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using Tangwright.Foundation;
+
+namespace Tangwright.Core;
+
+/// <summary>Which units sheets and answers show.</summary>
+public enum UnitsShown
+{
+    /// <summary>mm only.</summary>
+    Mm,
+
+    /// <summary>Inches only.</summary>
+    Inch,
+
+    /// <summary>Both side by side.</summary>
+    Both,
+}
+
+/// <summary>What a shop has.</summary>
+/// <param name="Name">Name of the shop.</param>
+/// <param name="IsAssumed">Whether it is the built-in one, not the maker's own.</param>
+/// <param name="Show">Units to show.</param>
+/// <param name="Machines">Machines that make holes or mill.</param>
+/// <param name="Drills">Drills owned, by size, ascending.</param>
+/// <param name="Reamers">Reamers owned, by size, ascending.</param>
+/// <param name="Saws">Saws.</param>
+/// <param name="Wheels">Contact and small wheels of the belt grinder, by radius, ascending.</param>
+/// <param name="Oven">Hardening oven; null when none.</param>
+/// <param name="TemperOven">Tempering oven; null when the hardening oven is used.</param>
+/// <param name="Quenchant">Quenchant; null when none.</param>
+/// <param name="Printers">Printers; never empty.</param>
+/// <param name="EndAllowance">Steel left beyond the piece at a sawn end.</param>
+/// <param name="EdgeMargin">Steel left beside the piece in a sawn rectangle.</param>
+public sealed record Shop(
+    string Name,
+    bool IsAssumed,
+    UnitsShown Show,
+    ImmutableArray<Machine> Machines,
+    ImmutableArray<DrillSize> Drills,
+    ImmutableArray<DrillSize> Reamers,
+    ImmutableArray<Saw> Saws,
+    ImmutableArray<Wheel> Wheels,
+    Oven? Oven,
+    Oven? TemperOven,
+    Quenchant? Quenchant,
+    ImmutableArray<Printer> Printers,
+    Length EndAllowance,
+    Length EdgeMargin);
+
+/// <summary>Kind of machine or way of making holes.</summary>
+public enum MachineKind
+{
+    /// <summary>Punch and drill press.</summary>
+    DrillPress,
+
+    /// <summary>Drill press with a drilling vise and a finished piece as guide.</summary>
+    DrillingVise,
+
+    /// <summary>Manual mill or mill-drill.</summary>
+    MillDrill,
+
+    /// <summary>Mill under computer control.</summary>
+    CncMill,
+}
+
+/// <summary>A machine that makes holes.</summary>
+/// <param name="Name">What the maker calls it.</param>
+/// <param name="Kind">Kind.</param>
+/// <param name="SpeedsRpm">Spindle speeds in rpm, ascending: the steps of a pulley or gear head, or just the least and the greatest when <paramref name="SpeedIsStepless"/>.</param>
+/// <param name="SpeedIsStepless">Any speed between the first and the last.</param>
+/// <param name="Chuck">Largest drill the chuck holds; null when not said.</param>
+/// <param name="Throat">Spindle to column; null when not said.</param>
+/// <param name="TravelX">Table travel along x; null when none.</param>
+/// <param name="TravelY">Table travel along y; null when none.</param>
+/// <param name="PowerW">Motor power, W; null when not said.</param>
+/// <param name="HasReadout">Digital readout of the table.</param>
+public sealed record Machine(
+    string Name,
+    MachineKind Kind,
+    ImmutableArray<double> SpeedsRpm,
+    bool SpeedIsStepless,
+    Length? Chuck,
+    Length? Throat,
+    Length? TravelX,
+    Length? TravelY,
+    double? PowerW,
+    bool HasReadout);
+
+/// <summary>A drill or reamer by its size.</summary>
+/// <param name="Name">As the trade calls it: "6 mm", "1/4 in", "#30", "F".</param>
+/// <param name="Diameter">Nominal diameter.</param>
+public sealed record DrillSize(string Name, Length Diameter);
+
+/// <summary>A saw.</summary>
+/// <param name="Name">What the maker calls it.</param>
+/// <param name="Kerf">Width removed.</param>
+/// <param name="Throat">Throat depth; null when it does not matter.</param>
+public sealed record Saw(string Name, Length Kerf, Length? Throat);
+
+/// <summary>A wheel of the belt grinder.</summary>
+/// <param name="Name">What the maker calls it.</param>
+/// <param name="Diameter">Diameter over the belt.</param>
+public sealed record Wheel(string Name, Length Diameter);
+
+/// <summary>An oven.</summary>
+/// <param name="Name">What the maker calls it.</param>
+/// <param name="Width">Chamber width; null when not said.</param>
+/// <param name="Height">Chamber height; null when not said.</param>
+/// <param name="Depth">Chamber depth; null when not said.</param>
+/// <param name="ReadsHighByC">How much too high it reads, °C; negative when it reads low; null when never measured.</param>
+public sealed record Oven(string Name, Length? Width, Length? Height, Length? Depth, double? ReadsHighByC);
+
+/// <summary>What the piece is quenched in.</summary>
+/// <param name="Name">Kind in the trade's words: "medium oil", "fast oil", "plates".</param>
+/// <param name="Litres">Volume, L; null for plates.</param>
+public sealed record Quenchant(string Name, double? Litres);
+
+/// <summary>A printer and what its check bars measured.</summary>
+/// <param name="Name">What the maker calls it.</param>
+/// <param name="Paper">Paper it holds: a4, letter, a3 or roll.</param>
+/// <param name="RollWidth">Width of the roll; null for cut sheets.</param>
+/// <param name="Margin">Margin it cannot print.</param>
+/// <param name="BarAcrossMm">What the 100 mm bar across the sheet measured, mm; 100 when never measured.</param>
+/// <param name="BarAlongMm">What the 100 mm bar along the feed measured, mm; 100 when never measured.</param>
+public sealed record Printer(string Name, string Paper, Length? RollWidth, Length Margin, double BarAcrossMm, double BarAlongMm);
