@@ -7,5 +7,5 @@ namespace Tangwright.Core;
 public static class AllFindings
 {
     /// <summary>What is wrong or risky, gravest first.</summary>
-    public static ImmutableArray<Finding> Of(Results results) => throw new NotImplementedException();
+    public static ImmutableArray<Finding> Of(Results results) => throw new NotSupportedException("not built yet");
 }

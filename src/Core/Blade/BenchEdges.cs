@@ -7,5 +7,5 @@ namespace Tangwright.Core;
 public static class BenchEdges
 {
     /// <summary>The edges that can be measured from at the bench.</summary>
-    public static BenchDatum Of(Plan plan, Shop shop) => throw new NotImplementedException();
+    public static BenchDatum Of(Plan plan, Shop shop) => throw new NotSupportedException("not built yet");
 }

@@ -7,5 +7,5 @@ namespace Tangwright.Core;
 public static class OutlineSize
 {
     /// <summary>Figures of the outline.</summary>
-    public static OutlineFigures Of(Plan plan, ImmutableArray<PlacedHole> holes) => throw new NotImplementedException();
+    public static OutlineFigures Of(Plan plan, ImmutableArray<PlacedHole> holes) => throw new NotSupportedException("not built yet");
 }

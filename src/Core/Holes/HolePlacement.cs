@@ -7,5 +7,5 @@ namespace Tangwright.Core;
 public static class HolePlacement
 {
     /// <summary>All holes of a plan, rows spread out.</summary>
-    public static ImmutableArray<PlacedHole> Of(Plan plan) => throw new NotImplementedException();
+    public static ImmutableArray<PlacedHole> Of(Plan plan) => throw new NotSupportedException("not built yet");
 }

@@ -7,5 +7,5 @@ namespace Tangwright.Core;
 public static class OrderOfWork
 {
     /// <summary>The order of work.</summary>
-    public static ImmutableArray<WorkStep> Of(Plan plan, Shop shop, ImmutableArray<PlacedHole> holes) => throw new NotImplementedException();
+    public static ImmutableArray<WorkStep> Of(Plan plan, Shop shop, ImmutableArray<PlacedHole> holes) => throw new NotSupportedException("not built yet");
 }

@@ -7,5 +7,5 @@ namespace Tangwright.Core;
 public static class StageWeights
 {
     /// <summary>Mass and balance by stage.</summary>
-    public static ImmutableArray<StageFigures> Of(Plan plan, ImmutableArray<PlacedHole> holes, Region piece, BenchDatum bench, Steel? steel) => throw new NotImplementedException();
+    public static ImmutableArray<StageFigures> Of(Plan plan, ImmutableArray<PlacedHole> holes, Region piece, BenchDatum bench, Steel? steel) => throw new NotSupportedException("not built yet");
 }

@@ -7,5 +7,5 @@ namespace Tangwright.Core;
 public static class Striking
 {
     /// <summary>How the piece swings.</summary>
-    public static StrikingFigures? Of(Plan plan, StageFigures finished, Steel? steel) => throw new NotImplementedException();
+    public static StrikingFigures? Of(Plan plan, StageFigures finished, Steel? steel) => throw new NotSupportedException("not built yet");
 }

@@ -1,0 +1,55 @@
+using Tangwright.Core;
+
+namespace Tangwright.Documents;
+
+/// <summary>A paper, upright, mm.</summary>
+/// <param name="Key">a4, letter, a3 or roll.</param>
+/// <param name="Name">As people call it: "A4".</param>
+/// <param name="WidthMm">Short side; the width of a roll.</param>
+/// <param name="HeightMm">Long side; for a roll the longest stretch printed in one piece.</param>
+public sealed record PaperSize(string Key, string Name, double WidthMm, double HeightMm)
+{
+    /// <summary>ISO 216 A4.</summary>
+    public static PaperSize A4 { get; } = new("a4", "A4", 210, 297);
+
+    /// <summary>ANSI/ASME Y14.1 size A, 8.5 × 11 in.</summary>
+    public static PaperSize Letter { get; } = new("letter", "US Letter", 215.9, 279.4);
+
+    /// <summary>ISO 216 A3.</summary>
+    public static PaperSize A3 { get; } = new("a3", "A3", 297, 420);
+
+    /// <summary>A roll of a given width; printed up to 3 m in one piece.</summary>
+    public static PaperSize Roll(double widthMm) => new("roll", "roll", widthMm, 3000);
+}
+
+/// <summary>Factors by which a true-scale drawing is stretched so that this printer puts it down at true size; 1 when the printer is true.</summary>
+/// <param name="Across">Across the sheet: the paper's short side.</param>
+/// <param name="Along">Along the feed: the paper's long side.</param>
+public readonly record struct PrintScale(double Across, double Along)
+{
+    /// <summary>No correction.</summary>
+    public static PrintScale True => new(1, 1);
+
+    /// <summary>The next scale when the 100 mm bars, printed at <paramref name="current"/>, measured so many mm: old × 100 / measured.</summary>
+    public static PrintScale After(PrintScale current, double measuredAcrossMm, double measuredAlongMm)
+        => new(current.Across * 100 / measuredAcrossMm, current.Along * 100 / measuredAlongMm);
+}
+
+/// <summary>What the sheets are drawn for.</summary>
+/// <param name="Results">What was computed.</param>
+/// <param name="Paper">Paper.</param>
+/// <param name="MarginMm">Margin the printer cannot print, mm.</param>
+/// <param name="Scale">Correction for the printer; only true-scale sheets use it.</param>
+/// <param name="Mirror">Mirrored template, for the back face.</param>
+/// <param name="Date">Date printed on every sheet.</param>
+/// <param name="Units">Units shown.</param>
+/// <param name="ShopUsed">Which shop file was used, in words: "shop.toml beside the plan", "assumed shop".</param>
+public sealed record SheetRequest(
+    Results Results,
+    PaperSize Paper,
+    double MarginMm,
+    PrintScale Scale,
+    bool Mirror,
+    DateOnly Date,
+    UnitsShown Units,
+    string ShopUsed);
