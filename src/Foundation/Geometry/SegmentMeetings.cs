@@ -26,8 +26,11 @@ internal static class SegmentMeetings
     /// <summary>Pieces flatter than this are not split further, mm.</summary>
     private const double FlatMm = 1e-10;
 
-    /// <summary>About a shared end point nothing closer than this counts, mm.</summary>
+    /// <summary>About a shared end point no crossing closer than this counts, mm.</summary>
     private const double JointMm = 1e-6;
+
+    /// <summary>About a shared end point no touch closer than this counts, mm: where two strands leave it in one direction (a cusp) they part only with the square of the way.</summary>
+    private const double CuspMm = 0.01;
 
     public static void Find(Segment a, Segment b, Joints joints, List<RawMeeting> found)
     {
@@ -42,10 +45,10 @@ internal static class SegmentMeetings
     }
 
     /// <summary>Whether a meeting lies at an end point the two share.</summary>
-    public static bool AtJoint(Point p, Point q, Segment a, Segment b, Joints joints)
+    public static bool AtJoint(Point p, Point q, Segment a, Segment b, Joints joints, double reach = JointMm)
     {
-        if (joints.HasFlag(Joints.EndToStart) && p.To(a.End) <= JointMm && q.To(b.Start) <= JointMm) return true;
-        return joints.HasFlag(Joints.StartToEnd) && p.To(a.Start) <= JointMm && q.To(b.End) <= JointMm;
+        if (joints.HasFlag(Joints.EndToStart) && p.To(a.End) <= reach && q.To(b.Start) <= reach) return true;
+        return joints.HasFlag(Joints.StartToEnd) && p.To(a.Start) <= reach && q.To(b.End) <= reach;
     }
 
     /// <summary>A part of a segment with its chord, how far it may stray from it, and how far its direction may turn.</summary>
@@ -94,6 +97,7 @@ internal static class SegmentMeetings
             if (_done || p.Apart(q)) return;
             if (++_visits == 300 && Overlap.Of(a, b) is { } along)
             {
+                found.Clear();
                 found.Add(along);
                 _done = true;
                 return;
@@ -165,14 +169,14 @@ internal static class SegmentMeetings
 
             const double edge = 1e-13;
             if (t < p.T0 - edge || t > p.T1 + edge || u < q.T0 - edge || u > q.T1 + edge) return false;
-            return Keep(Math.Clamp(t, 0, 1), Math.Clamp(u, 0, 1));
+            return Keep(Math.Clamp(t, 0, 1), Math.Clamp(u, 0, 1), JointMm);
         }
 
-        private readonly bool Keep(double t, double u)
+        private readonly bool Keep(double t, double u, double reach = CuspMm)
         {
             var (x, y) = (a.At(t), b.At(u));
             if (x.To(y) > TouchMm) return false;
-            if (!SegmentMeetings.AtJoint(x, y, a, b, joints)) found.Add(new RawMeeting(t, u));
+            if (!AtJoint(x, y, a, b, joints, reach)) found.Add(new RawMeeting(t, u));
             return true;
         }
 
@@ -204,18 +208,10 @@ internal static class SegmentMeetings
                 if (Keep(et, eu)) return;
             }
 
-            if (p.T0 <= 0 && Keep(0, Spot(b, q, p.P0))) return;
-            if (p.T1 >= 1 && Keep(1, Spot(b, q, p.P1))) return;
-            if (q.T0 <= 0 && Keep(Spot(a, p, q.P0), 0)) return;
-            if (q.T1 >= 1) Keep(Spot(a, p, q.P1), 1);
-        }
-
-        private static double Spot(Segment s, Piece piece, Point near)
-        {
-            var d = piece.P1 - piece.P0;
-            var l2 = d.Dot(d);
-            var t = l2 > 0 ? piece.T0 + ((piece.T1 - piece.T0) * (near - piece.P0).Dot(d) / l2) : piece.T0;
-            return Foot.Polished(s, Math.Clamp(t, piece.T0, piece.T1), near);
+            if (p.T0 <= 0 && Keep(0, Nearest.On(b, p.P0).T)) return;
+            if (p.T1 >= 1 && Keep(1, Nearest.On(b, p.P1).T)) return;
+            if (q.T0 <= 0 && Keep(Nearest.On(a, q.P0).T, 0)) return;
+            if (q.T1 >= 1) Keep(Nearest.On(a, q.P1).T, 1);
         }
     }
 }
