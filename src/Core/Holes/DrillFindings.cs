@@ -27,7 +27,8 @@ public static class DrillFindings
             var names = string.Join(", ", size.Select(h => h.Name));
             var below = owned.Where(o => o.Diameter.Mm < d).MaxBy(o => o.Diameter.Mm);
             var above = owned.Where(o => o.Diameter.Mm > d).MinBy(o => o.Diameter.Mm);
-            var written = first.DiameterAsWritten.Length > 0 ? first.DiameterAsWritten : Shown.Trimmed(d, 3);
+            var written = first.DiameterAsWritten;
+            var alsoCalled = written.Length > 0 && (written[0] == '#' || char.IsAsciiLetter(written[0]) || written.Contains('/')) ? $" ({written})" : "";
             yield return ShopFinding.Of(
                 r.Shop,
                 new Finding(
@@ -35,7 +36,7 @@ public static class DrillFindings
                     Severity.Warning,
                     size.Count() == 1 ? $"hole {names}" : $"holes {names}",
                     first.At,
-                    $"No {Shown.Both(first.Diameter)} {tool}{(written.AsSpan().IndexOfAnyExcept("0123456789. ") >= 0 ? $" ({written})" : "")} in the shop for {(size.Count() == 1 ? "hole" : "holes")} {names}.",
+                    $"No {Shown.Both(first.Diameter)} {tool}{alsoCalled} in the shop for {(size.Count() == 1 ? "hole" : "holes")} {names}.",
                     Shown.Both(first.Diameter),
                     $"nearest owned: {Named(below)} below, {Named(above)} above",
                     "sizes listed in the shop file",
