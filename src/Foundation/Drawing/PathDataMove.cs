@@ -94,7 +94,7 @@ public static class PathDataMove
 
         var from = step.CommandOffset >= 0 ? step.CommandOffset : number.Offset;
         s.Remove(from, number.Offset + number.Length - from);
-        s.Insert(from, step.CommandOffset >= 0 ? line : " " + line);
+        s.Insert(from, step.CommandOffset >= 0 || char.IsWhiteSpace(s[from - 1]) ? line : " " + line);
     }
 
     private static bool NamesItself(StringBuilder s, int offset, PathNumber before)
