@@ -36,7 +36,7 @@ public static class DrillFindings
                     Severity.Warning,
                     size.Count() == 1 ? $"hole {names}" : $"holes {names}",
                     first.At,
-                    $"No {Shown.Both(first.Diameter)} {tool}{alsoCalled} in the shop for {(size.Count() == 1 ? "hole" : "holes")} {names}.",
+                    $"No {Sized(first.Diameter)} {tool}{alsoCalled} in the shop for {(size.Count() == 1 ? "hole" : "holes")} {names}.",
                     Shown.Both(first.Diameter),
                     $"nearest owned: {Named(below)} below, {Named(above)} above",
                     "sizes listed in the shop file",
@@ -46,12 +46,14 @@ public static class DrillFindings
 
     private static string Remedy(Length d, DrillSize? below, DrillSize? above, string tool)
     {
-        var buy = $"buy a {Shown.Both(d)} {tool}";
+        var buy = $"buy a {tool} of {Sized(d)}";
         var near = below is null ? above : above is null || d - below.Diameter <= above.Diameter - d ? below : above;
         if (near is null) return buy;
         var change = near.Diameter - d;
         return $"plan {near.Name} instead ({Shown.Mm(Length.OfMm(Math.Abs(change.Mm)))} {(change.Mm < 0 ? "smaller" : "larger")}), or {buy}";
     }
 
-    private static string Named(DrillSize? size) => size is null ? "none" : $"{size.Name} ({Shown.Mm(size.Diameter)})";
+    private static string Named(DrillSize? size) => size is null ? "none" : size.Name.EndsWith(" mm", StringComparison.Ordinal) ? size.Name : $"{size.Name} ({Shown.Mm(size.Diameter)})";
+
+    private static string Sized(Length d) => $"{Shown.Trimmed(d.Mm, 2)} mm ({Shown.Inch(d)})";
 }
