@@ -29,7 +29,7 @@ internal readonly record struct DxfPair(int Code, int Line, ReadOnlyMemory<byte>
 /// <summary>Walks through the groups of an ASCII DXF file, two lines at a time.</summary>
 internal sealed class DxfPairs(byte[] bytes)
 {
-    private int _at;
+    private int _at = bytes.AsSpan().StartsWith("\uFEFF"u8) ? 3 : 0;
     private int _line;
 
     /// <summary>Line of the last group read, from 1.</summary>

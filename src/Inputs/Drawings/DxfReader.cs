@@ -166,7 +166,7 @@ internal sealed class DxfReader
             }
 
             var layer = r.Text(8, "0");
-            if (insertLayer.Length > 0 && layer is "0" or "") layer = insertLayer.Length > 0 ? insertLayer : "0";
+            if (insertLayer.Length > 0 && layer is "0") layer = insertLayer;
             DrawOne(r, next, map, layer, depth);
             Report(r);
         }
@@ -212,7 +212,7 @@ internal sealed class DxfReader
         }
     }
 
-    private List<(Point At, double Bulge)> Vertices(DxfRecord line, Source next)
+    private static List<(Point At, double Bulge)> Vertices(DxfRecord line, Source next)
     {
         var corners = new List<(Point, double)>();
         while (next(out var v))
