@@ -42,7 +42,9 @@ public static class Lettering
         var start = 0;
         while (true)
         {
+            var first = start == 0;
             while (start < text.Length && text[start] == ' ') start++;
+            if (start == text.Length && !first) return;
             var (i, used, lastSpace) = (start, 0L, -1);
             for (; i < text.Length; i++)
             {
