@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using Tangwright.Core;
+using Tangwright.Foundation;
+
+namespace Tangwright.Documents;
+
+/// <summary>A line of the template in the plan's axes.</summary>
+internal sealed record PlanStroke(Path Path, Pen Pen);
+
+/// <summary>Words that belong to a spot of the piece.</summary>
+/// <param name="Text">The words.</param>
+/// <param name="At">The spot, plan's axes.</param>
+/// <param name="ClearMm">How far from the spot they must stay, mm.</param>
+/// <param name="HeightMm">Height of capitals.</param>
+/// <param name="Leader">Whether a leader is drawn when they end up further away.</param>
+internal sealed record PlanLabel(string Text, Point At, double ClearMm, double HeightMm, bool Leader);
+
+/// <summary>The piece itself at true scale: outline, holes with punch crosses, edge, grind and plunge lines, grip.</summary>
+internal static class PieceMarks
+{
+    private static readonly Pen Light = new(0.18, LineKind.Dashed);
+    private static readonly Pen Thin = new(0.13);
+
+    /// <summary>The lines.</summary>
+    public static ImmutableArray<PlanStroke> Strokes(Results results, bool drillOnly)
+    {
+        var strokes = ImmutableArray.CreateBuilder<PlanStroke>();
+        if (!drillOnly)
+        {
+            strokes.Add(new PlanStroke(results.Plan.Outline, Pen.Template));
+            BevelMarks.Add(strokes, results.Plan);
+            if (results.Plan.Grip is { } grip) AddGrip(strokes, results.Plan.Outline, grip);
+        }
+
+        foreach (var hole in results.Holes) AddHole(strokes, hole);
+        return strokes.ToImmutable();
+    }
+
+    /// <summary>The words.</summary>
+    public static ImmutableArray<PlanLabel> Labels(Results results, bool drillOnly)
+    {
+        var labels = ImmutableArray.CreateBuilder<PlanLabel>();
+        foreach (var h in results.Holes) labels.Add(new PlanLabel($"{h.Name} Ø{Shown.Trimmed(h.Diameter.Mm, 2)}", h.At, Reach(h) + 0.5, 3.5, Leader: true));
+        if (drillOnly) return labels.ToImmutable();
+        if (results.Plan.Grip is { } grip)
+        {
+            labels.Add(new PlanLabel("grip from", grip.From, 5, 2.5, Leader: false));
+            labels.Add(new PlanLabel("grip to", grip.To, 5, 2.5, Leader: false));
+        }
+
+        labels.AddRange(BevelMarks.Labels(results.Plan));
+        return labels.ToImmutable();
+    }
+
+    /// <summary>Diameter of the ring that is still seen when the centre has been punched: 10 mm, or 6 mm where 10 would run into the hole's own circle.</summary>
+    public static double RingDiameterMm(double holeDiameterMm) => Math.Abs(holeDiameterMm - 10) < 2 ? 6 : 10;
+
+    /// <summary>How far the cross reaches from the centre, mm: past the hole and the ring, so that its arms are left to measure by.</summary>
+    public static double Reach(PlacedHole hole) => (Math.Max(hole.Diameter.Mm, RingDiameterMm(hole.Diameter.Mm)) / 2) + 2;
+
+    private static void AddHole(ImmutableArray<PlanStroke>.Builder strokes, PlacedHole hole)
+    {
+        var reach = Reach(hole);
+        strokes.Add(new PlanStroke(Path.Circle(hole.At, hole.Diameter.Mm / 2), Pen.Template));
+        strokes.Add(new PlanStroke(Path.Circle(hole.At, RingDiameterMm(hole.Diameter.Mm) / 2), Light));
+        strokes.Add(Straight(hole.At - new Point(reach, 0), hole.At + new Point(reach, 0), Pen.Template));
+        strokes.Add(Straight(hole.At - new Point(0, reach), hole.At + new Point(0, reach), Pen.Template));
+    }
+
+    /// <summary>Short ticks outside the outline where the grip begins and ends.</summary>
+    private static void AddGrip(ImmutableArray<PlanStroke>.Builder strokes, Path outline, Grip grip)
+    {
+        var axis = (grip.To - grip.From).Unit;
+        if (axis.Length == 0) return;
+        var polygon = PathPoints.Of(outline).ToArray();
+        foreach (var at in new[] { grip.From, grip.To })
+        {
+            var cuts = PathPoints.Crossings(polygon, at, at + axis.Left);
+            var above = cuts.Where(t => t > 0).DefaultIfEmpty(3).First();
+            var below = cuts.Where(t => t < 0).DefaultIfEmpty(-3).Last();
+            strokes.Add(Straight(at + (axis.Left * (above + 0.8)), at + (axis.Left * (above + 4.5)), Thin));
+            strokes.Add(Straight(at + (axis.Left * (below - 0.8)), at + (axis.Left * (below - 4.5)), Thin));
+        }
+    }
+
+    private static PlanStroke Straight(Point a, Point b, Pen pen) => new(new Path([new Line(a, b)], closed: false), pen);
+}
