@@ -40,11 +40,14 @@ internal static class BevelMarks
         if (plan.Edge is { } edge)
         {
             var along = Between(Dense(plan.Outline), edge);
-            yield return new PlanLabel("edge", along[along.Count / 2], 3, 2.5, Leader: false);
+            var middle = along.Count / 2;
+            yield return new PlanLabel("edge", along[middle], 3, 2.5);
+            var inward = Moments.Of(plan.Outline).AreaMm2 > 0 ? 1.0 : -1.0;
+            if (plan.Bevel?.Height is { } height) yield return new PlanLabel("grind line", along[middle] + (Normal(along, middle) * (inward * height.Mm)), 1, 2.5);
         }
 
         if (plan.Bevel?.Plunge is { } plunge && plunge.A != plunge.B && InsidePart(Dense(plan.Outline), plunge) is { } part)
-            yield return new PlanLabel("plunge line", part.Start, 2, 2.5, Leader: false);
+            yield return new PlanLabel("plunge line", part.Start, 2, 2.5);
     }
 
     /// <summary>The part of a plunge line that lies on the piece.</summary>

@@ -26,8 +26,8 @@ internal static class DatumMarks
         var seenY = onSheets.Any(p => p.Y >= w.MinY && p.Y <= w.MaxY);
         var from = bench.Corner + new Point(seenX ? 0 : bench.AlongSign * StandInMm, seenY ? 0 : bench.AcrossSign * StandInMm);
         var at = tile.PlanToSheet.Map(from);
-        if (at.X >= w.MinX && at.X <= w.MaxX) yield return new(new(at.X, w.MinY), new(at.X, w.MaxY), Words(seenX, bench.AlongFrom, over), seenX);
-        if (at.Y >= w.MinY && at.Y <= w.MaxY) yield return new(new(w.MinX, at.Y), new(w.MaxX, at.Y), Words(seenY, bench.AcrossFrom, over), seenY);
+        if (at.X >= w.MinX && at.X <= w.MaxX) yield return new(new(at.X, w.MinY), new(at.X, w.MaxY), Words(seenX, Named(bench.AlongFrom), over), seenX);
+        if (at.Y >= w.MinY && at.Y <= w.MaxY) yield return new(new(w.MinX, at.Y), new(w.MaxX, at.Y), Words(seenY, Named(bench.AcrossFrom), over), seenY);
     }
 
     /// <summary>The other sides of the stock that show on the sheet, light.</summary>
@@ -44,5 +44,7 @@ internal static class DatumMarks
     }
 
     private static string Words(bool isEdge, string edge, string over)
-        => isEdge ? $"{edge}{over}: lay or fold the sheet on this line" : $"{Shown.Number(StandInMm, 0)} mm in from the {edge}{over}";
+        => isEdge ? $"{char.ToUpperInvariant(edge[0])}{edge[1..]}{over}: lay this line on it, or fold the sheet here" : $"{Shown.Number(StandInMm, 0)} mm in from the {edge}{over}";
+
+    private static string Named(string edge) => edge.Length > 0 ? edge : "edge measured from";
 }

@@ -12,8 +12,8 @@ internal sealed record PlanStroke(Path Path, Pen Pen);
 /// <param name="At">The spot, plan's axes.</param>
 /// <param name="ClearMm">How far from the spot they must stay, mm.</param>
 /// <param name="HeightMm">Height of capitals.</param>
-/// <param name="Leader">Whether a leader is drawn when they end up further away.</param>
-internal sealed record PlanLabel(string Text, Point At, double ClearMm, double HeightMm, bool Leader);
+/// <param name="RimMm">Radius a leader runs to when the words end up further away; null for no leader.</param>
+internal sealed record PlanLabel(string Text, Point At, double ClearMm, double HeightMm, double? RimMm = null);
 
 /// <summary>The piece itself at true scale: outline, holes with punch crosses, edge, grind and plunge lines, grip.</summary>
 internal static class PieceMarks
@@ -40,12 +40,14 @@ internal static class PieceMarks
     public static ImmutableArray<PlanLabel> Labels(Results results, bool drillOnly)
     {
         var labels = ImmutableArray.CreateBuilder<PlanLabel>();
-        foreach (var h in results.Holes) labels.Add(new PlanLabel($"{h.Name} Ø{Shown.Trimmed(h.Diameter.Mm, 2)}", h.At, Reach(h) + 0.5, 3.5, Leader: true));
+        foreach (var h in results.Holes) labels.Add(new PlanLabel($"{h.Name} Ø{Shown.Trimmed(h.Diameter.Mm, 2)}", h.At, Reach(h) + 0.5, 3.5, h.Diameter.Mm / 2));
         if (drillOnly) return labels.ToImmutable();
         if (results.Plan.Grip is { } grip)
         {
-            labels.Add(new PlanLabel("grip from", grip.From, 5, 2.5, Leader: false));
-            labels.Add(new PlanLabel("grip to", grip.To, 5, 2.5, Leader: false));
+            foreach (var (words, at) in new[] { ("grip from", grip.From), ("grip to", grip.To) })
+            {
+                if (GripCuts(results.Plan.Outline, grip, at) is { } cuts) labels.Add(new PlanLabel(words, cuts.Above, 2.5, 2.5));
+            }
         }
 
         labels.AddRange(BevelMarks.Labels(results.Plan));
@@ -70,17 +72,24 @@ internal static class PieceMarks
     /// <summary>Short ticks outside the outline where the grip begins and ends.</summary>
     private static void AddGrip(ImmutableArray<PlanStroke>.Builder strokes, Path outline, Grip grip)
     {
-        var axis = (grip.To - grip.From).Unit;
-        if (axis.Length == 0) return;
-        var polygon = PathPoints.Of(outline).ToArray();
         foreach (var at in new[] { grip.From, grip.To })
         {
-            var cuts = PathPoints.Crossings(polygon, at, at + axis.Left);
-            var above = cuts.Where(t => t > 0).DefaultIfEmpty(3).First();
-            var below = cuts.Where(t => t < 0).DefaultIfEmpty(-3).Last();
-            strokes.Add(Straight(at + (axis.Left * (above + 0.8)), at + (axis.Left * (above + 4.5)), Thin));
-            strokes.Add(Straight(at + (axis.Left * (below - 0.8)), at + (axis.Left * (below - 4.5)), Thin));
+            if (GripCuts(outline, grip, at) is not { } cuts) continue;
+            var up = (cuts.Above - cuts.Below).Unit;
+            strokes.Add(Straight(cuts.Above - (up * 1.85), cuts.Above + (up * 1.85), Thin));
+            strokes.Add(Straight(cuts.Below - (up * 1.85), cuts.Below + (up * 1.85), Thin));
         }
+    }
+
+    /// <summary>Middles of the two ticks of one end of the grip, just outside the outline; null when the grip is a point.</summary>
+    private static (Point Above, Point Below)? GripCuts(Path outline, Grip grip, Point at)
+    {
+        var axis = (grip.To - grip.From).Unit;
+        if (axis.Length == 0) return null;
+        var cuts = PathPoints.Crossings([.. PathPoints.Of(outline)], at, at + axis.Left);
+        var above = cuts.Where(t => t > 0).DefaultIfEmpty(3).First() + 2.65;
+        var below = cuts.Where(t => t < 0).DefaultIfEmpty(-3).Last() - 2.65;
+        return (at + (axis.Left * above), at + (axis.Left * below));
     }
 
     private static PlanStroke Straight(Point a, Point b, Pen pen) => new(new Path([new Line(a, b)], closed: false), pen);

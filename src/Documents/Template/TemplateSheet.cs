@@ -21,6 +21,7 @@ internal sealed class TemplateSheet(SheetRequest request, TemplateOptions option
         foreach (var label in piece.Labels) PlaceLabel(label);
         foreach (var d in datums) PlaceAlong(d.A, d.B, d.Words, 2.5);
         foreach (var (a, b, words, keep) in JoinMarks.Lines(plan, tile)) PlaceAlong(a + (keep * ((plan.OverlapMm / 2) + 1)), b + (keep * ((plan.OverlapMm / 2) + 1)), words, 2.5);
+        if (FarEdge() is var (from, to)) PlaceAlong(from, to, "other long edge of the stock", 2.5);
         PlaceBarsAndWords(packetNumber);
         var title = plan.Tiles.Length == 1 ? "Template" : $"Template {tile.Number} of {plan.Tiles.Length}";
         var sheet = new Sheet(
@@ -47,6 +48,16 @@ internal sealed class TemplateSheet(SheetRequest request, TemplateOptions option
             var at = tile.PlanToSheet.Map(hole.At);
             _room.Take(Box.Around(at).Grown(PieceMarks.Reach(hole)));
         }
+    }
+
+    /// <summary>The stock's other long edge where it shows on this sheet.</summary>
+    private (Point From, Point To)? FarEdge()
+    {
+        if (piece.FarSides.IsEmpty) return null;
+        var path = piece.FarSides[0].Path.Transformed(tile.PlanToSheet);
+        var w = plan.Window;
+        var (x0, x1) = (Math.Max(path.Bounds.MinX, w.MinX), Math.Min(path.Bounds.MaxX, w.MaxX));
+        return path.Start.Y < w.MinY || path.Start.Y > w.MaxY || x1 - x0 < 40 ? null : (new Point(x0, path.Start.Y), new Point(x1, path.Start.Y));
     }
 
     private void DrawDatum(DatumLine line)
@@ -77,25 +88,29 @@ internal sealed class TemplateSheet(SheetRequest request, TemplateOptions option
         var words = line.Words;
         foreach (var end in new[] { line.From, line.To })
         {
-            if (plan.OnAssembled(tile).Holds(end)) PlaceNear(words, map.Map(end), 3, 2.5, leader: false);
+            if (plan.OnAssembled(tile).Holds(end)) PlaceNear(words, map.Map(end), 3, 2.5, null);
         }
     }
 
     private void PlaceLabel(PlanLabel label)
     {
         var at = tile.PlanToSheet.Map(label.At);
-        if (plan.Window.Holds(at)) PlaceNear(label.Text, at, label.ClearMm, label.HeightMm, label.Leader);
+        if (plan.Window.Holds(at)) PlaceNear(label.Text, at, label.ClearMm, label.HeightMm, label.RimMm);
     }
 
-    private void PlaceNear(string text, Point at, double clear, double height, bool leader)
+    private void PlaceNear(string text, Point at, double clear, double height, double? rim)
     {
         var (w, h) = (Lettering.Width(text, height) + 1.2, height * 1.45);
         var within = Box.Around(at).Grown(clear + 45 + Math.Min(w, 80));
         var box = _room.Place(w, h, b => Math.Abs(b.DistanceTo(at) - clear) + (0.02 * Math.Abs(b.Centre.X - at.X)) + (b.Centre.Y < at.Y ? 0.3 : 0), within);
         _words.Add(new TextMark(text, new Point(box.MinX + 0.6, box.MinY + (height * 0.3)), height));
-        if (!leader || box.DistanceTo(at) < clear + 3.5) return;
-        var from = new Point(Math.Clamp(at.X, box.MinX, box.MaxX), at.Y > box.MaxY ? box.MaxY : at.Y < box.MinY ? box.MinY : at.Y);
-        var path = new Path([new Line(from, at + ((from - at).Unit * (clear - 0.5)))], closed: false);
+        if (rim is not { } radius || box.DistanceTo(at) < clear + 1.2) return;
+
+        // the leader meets the rim half way between two arms of the cross, so that it is not taken for one
+        var side = new Point(box.Centre.X < at.X ? -1 : 1, box.Centre.Y < at.Y ? -1 : 1).Unit;
+        var end = at + (side * (radius + 0.4));
+        var start = new Point(Math.Clamp(end.X + (side.X * 2), box.MinX + 0.6, box.MaxX - 0.6), end.Y > box.MaxY ? box.MaxY : end.Y < box.MinY ? box.MinY : end.Y);
+        var path = new Path([new Line(start, end)], closed: false);
         _words.Add(new StrokeMark(path, new Pen(0.13)));
         _room.Take(path);
     }
