@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Tangwright.Core;
 
 namespace Tangwright.Documents;
@@ -52,4 +53,8 @@ public sealed record SheetRequest(
     bool Mirror,
     DateOnly Date,
     UnitsShown Units,
-    string ShopUsed);
+    string ShopUsed)
+{
+    /// <summary>Sheet numbers by key of the kind: "4" or "5–8"; the packet fills them in once it has counted the sheets.</summary>
+    public ImmutableDictionary<string, string> SheetNumbers { get; init; } = ImmutableDictionary<string, string>.Empty;
+}

@@ -11,7 +11,7 @@ public static class BladeMarks
     public static Path? Edge(Plan plan)
     {
         if (plan.Edge is not { } edge) return null;
-        var (from, to) = (SpotOf(plan.Outline, edge.From), SpotOf(plan.Outline, edge.To));
+        var (from, to) = (Nearest.On(plan.Outline, edge.From).Spot, Nearest.On(plan.Outline, edge.To).Spot);
         return from == to ? null : plan.Outline.Between(from, to);
     }
 
@@ -75,33 +75,6 @@ public static class BladeMarks
             _ => mark.At.Mm,
         };
         return new Point(One(plan.Datum.X), One(plan.Datum.Y));
-    }
-
-    private static PathSpot SpotOf(Path path, Point p)
-    {
-        var (best, least) = (new PathSpot(0, 0), double.PositiveInfinity);
-        for (var s = 0; s < path.Segments.Length; s++)
-        {
-            var segment = path.Segments[s];
-            const int Steps = 64;
-            var (at, d) = (0.0, double.PositiveInfinity);
-            for (var i = 0; i <= Steps; i++)
-            {
-                if (segment.At((double)i / Steps).To(p) is var near && near < d) (at, d) = ((double)i / Steps, near);
-            }
-
-            for (var width = 1.0 / Steps; width > 1e-7; width /= 2)
-            {
-                foreach (var t in stackalloc[] { Math.Max(0, at - width), Math.Min(1, at + width) })
-                {
-                    if (segment.At(t).To(p) is var near && near < d) (at, d) = (t, near);
-                }
-            }
-
-            if (d < least) (best, least) = (new PathSpot(s, at), d);
-        }
-
-        return best;
     }
 
     private static ImmutableArray<Point> Flattened(Path path)
