@@ -11,7 +11,10 @@ public static class Lettering
     /// <summary>Distance between base lines, in heights of a capital: 1.7, so that lines of mixed marks and accents stay apart (ISO 3098-1 asks for at least 1.4 with lettering type B without accents).</summary>
     public const double LinePitch = 1.7;
 
-    /// <summary>Width of a line of text, mm. Exact for the characters of the table, else that of the empty box drawn for a missing character; no kerning.</summary>
+    /// <summary>Drawn in place of a character that is not in the table.</summary>
+    public const char Box = '\u25A1';
+
+    /// <summary>Width of a line of text as <see cref="Drawn"/> draws it, mm; exact, the faces are set without kerning.</summary>
     /// <param name="text">One line.</param>
     /// <param name="heightMm">Height of capitals, mm.</param>
     /// <param name="bold">Bold face.</param>
@@ -24,6 +27,14 @@ public static class Lettering
 
     /// <summary>Whether a character is in the table of widths.</summary>
     public static bool Knows(char c) => Listed(c, bold: false) is not null;
+
+    /// <summary>The text with every character the table lacks turned into an empty box and every control character into a space, so that what is drawn has the width computed.</summary>
+    public static string Drawn(string text)
+    {
+        var plain = true;
+        foreach (var c in text) plain &= Knows(c);
+        return plain ? text : string.Concat(text.Select(Stand));
+    }
 
     /// <summary>Breaks a text into lines no wider than asked, at spaces; a word that is too long by itself is broken where it must. Line ends in the text are kept.</summary>
     /// <param name="text">The text.</param>
@@ -67,8 +78,9 @@ public static class Lettering
         }
     }
 
-    private static int Units(char c, bool bold)
-        => Listed(c, bold) ?? (bold ? LetteringWidths.MissingBold : LetteringWidths.Missing);
+    private static int Units(char c, bool bold) => Listed(c, bold) ?? Listed(Stand(c), bold) ?? 0;
+
+    private static char Stand(char c) => Knows(c) ? c : char.IsControl(c) ? ' ' : Box;
 
     private static int? Listed(char c, bool bold)
     {

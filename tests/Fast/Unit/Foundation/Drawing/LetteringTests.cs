@@ -25,7 +25,7 @@ public sealed class LetteringTests
         }
 
         Assert.True(checkedCount > 230, $"only {checkedCount} characters");
-        Assert.Equal(font.Advance(0) * 7.0 / 1493, Lettering.Width("\u4E00", 7, bold), 1e-12);
+        Assert.Equal(Lettering.Width("\u25A1", 7, bold), Lettering.Width("\u4E00", 7, bold), 1e-12);
         Assert.Equal(Lettering.CapitalInEm * 2048, font.Top(font.Glyph('H')));
     }
 
@@ -33,6 +33,15 @@ public sealed class LetteringTests
     public void Characters_the_sheets_use_are_in_the_table()
     {
         foreach (var c in Used) Assert.True(Lettering.Knows(c), $"'{c}' U+{(int)c:X4}");
+    }
+
+    [Fact]
+    public void What_cannot_be_drawn_becomes_a_box_and_keeps_its_width()
+    {
+        const string hostile = "a\uD800b\t\u0000\u4E00\uFFFFz";
+        Assert.Equal("a□b  □□z", Lettering.Drawn(hostile));
+        Assert.Equal(Lettering.Width(Lettering.Drawn(hostile), 5), Lettering.Width(hostile, 5), 1e-12);
+        Assert.Same("plain", Lettering.Drawn("plain"));
     }
 
     [Fact]
