@@ -15,23 +15,23 @@ public static class BenchPacket
 
         // first pass: count; second pass: the sheets that name others, now with numbers
         var drawn = wanted.Select(k => k.Draw(request)).ToImmutableArray();
-        var numbered = request with { SheetNumbers = Numbers(wanted, drawn) };
-        var sheets = wanted.SelectMany((k, i) => k.NamesOthers ? k.Draw(numbered) : drawn[i]).ToImmutableArray();
+        var numbered = request with { SheetNumbers = Numbers(wanted, drawn), SheetCount = drawn.Sum(d => d.Length) };
+        var sheets = wanted.SelectMany((k, i) => (k.NamesNumbers ? k.Draw(numbered) : drawn[i]).Select(s => (Sheet: s, Kind: k)));
         return new SheetSet(
             $"{request.Results.Plan.Name}, revision {request.Results.Plan.Revision}",
             request.Date,
-            [.. sheets.Select((s, i) => TitleBlock.AddTo(request, s, i + 1, sheets.Length))]);
+            [.. sheets.Select((s, i) => s.Kind.HasOwnStrip ? s.Sheet : TitleBlock.AddTo(request, s.Sheet, i + 1, numbered.SheetCount))]);
     }
 
-    private static ImmutableDictionary<string, string> Numbers(ImmutableArray<SheetKind> kinds, ImmutableArray<ImmutableArray<Sheet>> drawn)
+    private static ImmutableDictionary<string, SheetSpan> Numbers(ImmutableArray<SheetKind> kinds, ImmutableArray<ImmutableArray<Sheet>> drawn)
     {
-        var numbers = ImmutableDictionary.CreateBuilder<string, string>();
+        var numbers = ImmutableDictionary.CreateBuilder<string, SheetSpan>();
         var next = 1;
         for (var i = 0; i < kinds.Length; i++)
         {
             var count = drawn[i].Length;
             if (count == 0) continue;
-            numbers[kinds[i].Key] = count == 1 ? $"{next}" : $"{next}–{next + count - 1}";
+            numbers[kinds[i].Key] = new SheetSpan(next, next + count - 1);
             next += count;
         }
 

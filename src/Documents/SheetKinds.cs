@@ -8,8 +8,9 @@ namespace Tangwright.Documents;
 /// <param name="Title">Title on the sheet.</param>
 /// <param name="For">What it is for, in one line.</param>
 /// <param name="Draw">Draws its sheets, without title block: the packet adds that with the sheet numbers. No sheet when it does not apply.</param>
-/// <param name="NamesOthers">Whether it names numbers of other sheets, so that it is drawn again when they are known; the count of its sheets must not depend on them.</param>
-public sealed record SheetKind(string Key, string Title, string For, Func<SheetRequest, ImmutableArray<Sheet>> Draw, bool NamesOthers = false);
+/// <param name="NamesNumbers">Whether it names sheet numbers, so that it is drawn again when they are known; the count of its sheets must not depend on them.</param>
+/// <param name="HasOwnStrip">Whether its sheets carry title, revision, date and sheet number themselves and get no title block.</param>
+public sealed record SheetKind(string Key, string Title, string For, Func<SheetRequest, ImmutableArray<Sheet>> Draw, bool NamesNumbers = false, bool HasOwnStrip = false);
 
 /// <summary>All kinds of sheets, in the order of the packet.</summary>
 public static class SheetKinds
@@ -17,8 +18,8 @@ public static class SheetKinds
     /// <summary>All kinds, in the order of the packet.</summary>
     public static ImmutableArray<SheetKind> All { get; } =
     [
-        new(Cover.Key, "Cover and drawing", "dimensioned drawing, figures, weight and balance", Cover.Draw, NamesOthers: true),
-        new(OrderSheet.Key, "Order of work", "every step on this shop's machines, with ticks and gates", OrderSheet.Draw, NamesOthers: true),
+        new(Cover.Key, "Cover and drawing", "dimensioned drawing, figures, weight and balance", Cover.Draw, NamesNumbers: true),
+        new(OrderSheet.Key, "Order of work", "every step on this shop's machines, with ticks and gates", OrderSheet.Draw, NamesNumbers: true),
         new(FindingsSheet.Key, "Findings", "what is wrong or risky, and the smallest change that would pass", FindingsSheet.Draw),
         new(HolesSheet.Key, "Hole table", "where each hole lies from two edges, its size and drill, room for what was measured", HolesSheet.Draw),
         new(LayoutCard.Key, "Layout card", "lines to scribe, both faces, with ticks", LayoutCard.Draw),

@@ -21,6 +21,9 @@ public sealed class Canvas(string kind, string title, SheetFrame frame)
     /// <summary>Headings, mm (ISO 3098-1).</summary>
     public const double HeadingMm = 7;
 
+    /// <summary>Most lines one piece of text takes, so that no text can run off its sheet.</summary>
+    public const int MostLines = 12;
+
     /// <summary>Side of a box to tick with a pencil, mm.</summary>
     public const double TickMm = 7;
 
@@ -89,11 +92,11 @@ public sealed class Canvas(string kind, string title, SheetFrame frame)
         return Text(fit, at, height, bold, anchor);
     }
 
-    /// <summary>Text broken over lines below a top left corner; gives the y below it.</summary>
-    public double Wrapped(string text, Point topLeft, double widthMm, double heightMm = TextMm, bool bold = false)
+    /// <summary>Text broken over lines below a top left corner; gives the y below it. A text of more lines than allowed ends in an ellipsis.</summary>
+    public double Wrapped(string text, Point topLeft, double widthMm, double heightMm = TextMm, bool bold = false, int mostLines = MostLines)
     {
         var y = topLeft.Y;
-        foreach (var line in Lettering.Wrap(TextSpace.Clean(text), widthMm, heightMm, bold))
+        foreach (var line in TextSpace.Lines(text, widthMm, heightMm, bold, mostLines))
         {
             Text(line, new Point(topLeft.X, y - (heightMm * 1.2)), heightMm, bold);
             y -= TextSpace.LineMm(heightMm);

@@ -38,22 +38,32 @@ public static class DimensionMarks
         Extension(canvas, right, new Point(right.X, y));
         var (p, q) = (new Point(left.X, y), new Point(right.X, y));
         Span(canvas, p, q);
-        var (fit, height) = TextSpace.Fit(text, Math.Max(q.X - p.X, 60), Canvas.TextMm, bold: false);
+        var (fit, height) = TextSpace.Fit(text, Math.Max(q.X - p.X - 3, 60), q.X - p.X - 3 < Lettering.Width(text, Canvas.TextMm) ? 3 : Canvas.TextMm, bold: false);
         var half = Lettering.Width(fit, height) / 2;
         var box = canvas.Frame.Inside;
         var middle = Math.Clamp((p.X + q.X) / 2, box.MinX + half, Math.Max(box.MinX + half, box.MaxX - half));
         canvas.Text(fit, new Point(middle, y + 1.4), height, anchor: TextAnchor.Middle);
     }
 
-    /// <summary>A dimension along y beside two points, its figure read from the right (ISO 129-1).</summary>
-    public static void DimensionAcross(this Canvas canvas, Point a, Point b, double x, string text)
+    /// <summary>A dimension along y to the right of two points, its figures lying level beside the line, one unit a line (ISO 129-1).</summary>
+    /// <param name="canvas">Where it is drawn.</param>
+    /// <param name="a">One end on the piece.</param>
+    /// <param name="b">The other end.</param>
+    /// <param name="x">Place of the dimension line.</param>
+    /// <param name="lines">The figure, a line for each unit.</param>
+    public static void DimensionAcross(this Canvas canvas, Point a, Point b, double x, ReadOnlySpan<string> lines)
     {
         var (low, high) = a.Y <= b.Y ? (a, b) : (b, a);
         Extension(canvas, low, new Point(x, low.Y));
         Extension(canvas, high, new Point(x, high.Y));
         Span(canvas, new Point(x, low.Y), new Point(x, high.Y));
-        var (fit, height) = TextSpace.Fit(text, Math.Max(high.Y - low.Y, 60), Canvas.TextMm, bold: false);
-        canvas.Text(fit, new Point(x - 1.4, (low.Y + high.Y) / 2), height, anchor: TextAnchor.Middle, angleDegrees: 90);
+        var pitch = TextSpace.LineMm(3);
+        var y = ((low.Y + high.Y) / 2) + ((lines.Length - 1) * pitch / 2) - 1.5;
+        foreach (var line in lines)
+        {
+            canvas.Fitted(line, new Point(x + 1.8, y), canvas.Frame.Inside.MaxX - x - 1.8, 3);
+            y -= pitch;
+        }
     }
 
     /// <summary>Section hatching at 45° inside a convex or simple polygon (ISO 128-3).</summary>

@@ -11,7 +11,7 @@ internal static class RunningDimensions
     private const double RailMm = 5;
 
     /// <summary>Features along and across the piece that get a running dimension, bench coordinates.</summary>
-    private readonly record struct Feature(double Bench, double Sheet, double ToSheet);
+    private readonly record struct Feature(double Bench, double Sheet, double ToSheet, string Names);
 
     /// <summary>Draws both rows; gives the lowest y taken.</summary>
     public static double Draw(Canvas canvas, SheetRequest request, PieceView view, Box room)
@@ -19,27 +19,27 @@ internal static class RunningDimensions
         var results = request.Results;
         var box = view.On(BenchView.Stock(results));
         var bounds = results.Plan.Outline.Bounds;
-        var spots = results.Holes.Select(h => h.At).ToList();
-        ReadOnlySpan<Point> ends = [new(bounds.MinX, bounds.Centre.Y), new(bounds.MaxX, bounds.Centre.Y)];
-        ReadOnlySpan<Point> sides = [new(bounds.Centre.X, bounds.MinY), new(bounds.Centre.X, bounds.MaxY)];
+        var spots = results.Holes.Select(h => (h.Name, h.At)).ToList();
+        ReadOnlySpan<(string, Point)> ends = [("", new(bounds.MinX, bounds.Centre.Y)), ("", new(bounds.MaxX, bounds.Centre.Y))];
+        ReadOnlySpan<(string, Point)> sides = [("", new(bounds.Centre.X, bounds.MinY)), ("", new(bounds.Centre.X, bounds.MaxY))];
         var corner = view.On(results.Bench.Corner);
 
         var along = Features(results, view, [.. spots, .. ends], alongPiece: true);
-        Along(canvas, request, along, corner.X, box.MaxY + RailMm, box.MaxY, room);
+        Along(canvas, request, along, corner.X, box.MaxY + (corner.Y > box.Centre.Y ? RailMm + 6 : RailMm), box.MaxY, room);
         var across = Features(results, view, [.. spots, .. sides], alongPiece: false);
         var farX = results.Bench.AlongSign > 0 ? box.MaxX : box.MinX;
         var low = Across(canvas, request, across, corner.Y, farX, results.Bench.AlongSign, box);
         return Math.Min(low, box.MinY);
     }
 
-    /// <summary>One feature for each distance that differs by 0.01 mm, ascending on the sheet; at most 60, then evenly thinned.</summary>
-    private static ImmutableArray<Feature> Features(Results results, PieceView view, IEnumerable<Point> points, bool alongPiece)
+    /// <summary>One feature for each distance that differs by 0.01 mm, ascending on the sheet.</summary>
+    private static ImmutableArray<Feature> Features(Results results, PieceView view, IEnumerable<(string Name, Point At)> points, bool alongPiece)
     {
         var all = points
-            .Select(p => (Bench: results.Bench.ToBench(p), Sheet: view.On(p)))
-            .Select(p => alongPiece ? new Feature(p.Bench.X, p.Sheet.X, p.Sheet.Y) : new Feature(p.Bench.Y, p.Sheet.Y, p.Sheet.X))
+            .Select(p => (p.Name, Bench: results.Bench.ToBench(p.At), Sheet: view.On(p.At)))
+            .Select(p => alongPiece ? new Feature(p.Bench.X, p.Sheet.X, p.Sheet.Y, p.Name) : new Feature(p.Bench.Y, p.Sheet.Y, p.Sheet.X, p.Name))
             .GroupBy(f => Math.Round(f.Bench, 2))
-            .Select(g => g.First())
+            .Select(g => g.First() with { Names = string.Join(" ", g.Select(f => f.Names).Where(n => n.Length > 0).Take(8)) })
             .OrderBy(f => f.Sheet)
             .ToImmutableArray();
         return all;
@@ -75,11 +75,13 @@ internal static class RunningDimensions
         var least = box.MinY;
         foreach (var (f, at) in placed)
         {
-            canvas.Line(new Point(f.ToSheet, f.Sheet), new Point(rail, f.Sheet), new Pen(0.13));
+            canvas.Line(new Point(farX + outward, f.Sheet), new Point(rail, f.Sheet), new Pen(0.13));
             if (Math.Abs(f.Sheet - origin) > 3) canvas.Arrow(new Point(rail, f.Sheet), new Point(0, f.Sheet - origin));
             canvas.Polyline([new(rail, f.Sheet), new(rail + (outward * 3), at), new(rail + (outward * 4), at)], new Pen(0.18));
             var text = canvas.Text(FigureText.Figure(Length.OfMm(f.Bench), SizeBlock.InchFirst(request)), new Point(rail + (outward * 5), at - (LabelMm / 2)), LabelMm, bold: true, outward > 0 ? TextAnchor.Left : TextAnchor.Right);
             least = Math.Min(least, text.MinY);
+            var beside = outward > 0 ? canvas.Frame.Inside.MaxX - text.MaxX - 1.5 : text.MinX - 1.5 - canvas.Frame.Inside.MinX;
+            if (f.Names.Length > 0 && beside > 4) canvas.Fitted(f.Names, new Point(outward > 0 ? text.MaxX + 1.5 : text.MinX - 1.5, at - 1.2), beside, Canvas.SmallMm, anchor: outward > 0 ? TextAnchor.Left : TextAnchor.Right);
         }
 
         var (first, last) = (Math.Min(origin, features[0].Sheet), Math.Max(origin, features[^1].Sheet));

@@ -13,7 +13,7 @@ public static class SizeBlock
     public const string Legend = "1/64 in: nearest sixty-fourth and its error in mm. ▲ = more than 0.1 mm off: set the decimals or mm instead.";
 
     /// <summary>Height of the block, mm.</summary>
-    public static double HeightMm(UnitsShown units) => units == UnitsShown.Mm ? 9.5 : 14;
+    public static double HeightMm(UnitsShown units) => units == UnitsShown.Mm ? 9.5 : 13;
 
     /// <summary>Whether inches lead.</summary>
     public static bool InchFirst(SheetRequest request)
@@ -31,14 +31,14 @@ public static class SizeBlock
     public static void Draw(Canvas canvas, SheetRequest request, Box box, Length length)
     {
         var inchFirst = InchFirst(request);
-        var line = box.MaxY - 6.8;
+        var line = box.MaxY - 6.3;
         var leading = FigureText.Figure(length, inchFirst);
         var room = box.Width - 2;
         canvas.Fitted(leading, new Point(box.MinX + 25, line), 25, Canvas.LargeMm, bold: true, anchor: TextAnchor.Right);
         if (request.Units == UnitsShown.Mm) return;
         if (request.Units == UnitsShown.Both) canvas.Fitted(FigureText.Figure(length, !inchFirst), new Point(box.MinX + room, line), room - 27, anchor: TextAnchor.Right);
         var near = SixtyFourths.Nearest(length);
-        line = box.MaxY - 12.4;
+        line = box.MaxY - 11.7;
         var error = Math.Abs(near.Error.Mm) < 0.005 ? "±0" : (near.Error.Mm > 0 ? "+" : "−") + Shown.Number(Math.Abs(near.Error.Mm), 2);
         canvas.Fitted(near.ToString(), new Point(box.MinX + 25, line), 25, anchor: TextAnchor.Right);
         canvas.Fitted(Math.Abs(near.Error.Mm) > MarkedErrorMm ? "▲ " + error : error, new Point(box.MinX + room, line), room - 27, anchor: TextAnchor.Right);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Tangwright.Foundation;
 
 namespace Tangwright.Documents;
@@ -8,12 +9,24 @@ public static class TextSpace
     /// <summary>Depth of descenders below the base line, in heights of a capital, rounded up from the lettering's own 0.32.</summary>
     private const double Descender = 0.33;
 
+    /// <summary>No line of a sheet can show more characters than this.</summary>
+    private const int MostShown = 2000;
+
     /// <summary>From base line to base line, mm.</summary>
     public static double LineMm(double heightMm) => heightMm * Lettering.LinePitch;
 
     /// <summary>Height of a text broken over lines, mm.</summary>
     public static double WrappedMm(string text, double widthMm, double heightMm, bool bold = false)
-        => Lettering.Wrap(Clean(text), widthMm, heightMm, bold).Length * LineMm(heightMm);
+        => Lines(text, widthMm, heightMm, bold).Length * LineMm(heightMm);
+
+    /// <summary>A text broken over lines; one of more lines than allowed ends in an ellipsis.</summary>
+    public static ImmutableArray<string> Lines(string text, double widthMm, double heightMm, bool bold = false, int mostLines = Canvas.MostLines)
+    {
+        // no line holds more characters than this, so the rest of a very long text need not be broken
+        var most = (int)(mostLines * widthMm / heightMm * 8) + 8;
+        var lines = Lettering.Wrap(Clean(text.Length > most ? text[..most] : text), widthMm, heightMm, bold);
+        return lines.Length <= mostLines ? lines : [.. lines[..(mostLines - 1)], Fit(lines[mostLines - 1] + " " + lines[mostLines], widthMm, heightMm, bold, least: heightMm).Text];
+    }
 
     /// <summary>The upright box around a line of text, turned as it stands.</summary>
     public static Box Of(TextMark mark)
@@ -27,15 +40,16 @@ public static class TextSpace
     }
 
     /// <summary>A text and its height made to fit a width: smaller down to 2.5 mm, then cut off with an ellipsis.</summary>
-    public static (string Text, double HeightMm) Fit(string text, double widthMm, double heightMm, bool bold)
+    public static (string Text, double HeightMm) Fit(string text, double widthMm, double heightMm, bool bold, double least = Canvas.SmallMm)
     {
-        var clean = Clean(text);
-        foreach (var height in (ReadOnlySpan<double>)[heightMm, Math.Min(heightMm, Canvas.LargeMm), Math.Min(heightMm, Canvas.TextMm), Math.Min(heightMm, 3), Math.Min(heightMm, Canvas.SmallMm)])
+        var clean = Clean(text.Length > MostShown ? text[..MostShown] : text);
+        foreach (var height in (ReadOnlySpan<double>)[heightMm, Math.Min(heightMm, Canvas.LargeMm), Math.Min(heightMm, Canvas.TextMm), Math.Min(heightMm, 3), Math.Min(heightMm, least)])
         {
+            if (height < least) break;
             if (Lettering.Width(clean, height, bold) <= widthMm) return (clean, height);
         }
 
-        var least = Math.Min(heightMm, Canvas.SmallMm);
+        least = Math.Min(heightMm, least);
         var (low, high) = (0, clean.Length);
         while (low < high)
         {

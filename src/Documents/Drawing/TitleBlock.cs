@@ -37,7 +37,7 @@ public static class TitleBlock
         ]);
         Row(canvas, box with { MaxY = middle }, [
             (0.36, "Steel and bar", SteelLine(plan, request.Units), false),
-            (0.11, "Scale", sheet.Scale.Length == 0 ? "none" : sheet.Scale, false),
+            (0.11, "Scale", sheet.Scale.Length == 0 ? "–" : sheet.Scale, false),
             (0.13, "Units", Units(request.Units), false),
             (0.40, "Piece numbers", "", false),
         ]);
@@ -66,7 +66,10 @@ public static class TitleBlock
 
     private static string SteelLine(Plan plan, UnitsShown units)
     {
-        var thick = FigureText.Size(plan.Stock.Thickness, units, brief: true);
-        return plan.Stock.Width is { } w ? $"{plan.Stock.Steel}, {thick} × {FigureText.Size(w, units, brief: true)}" : $"{plan.Stock.Steel}, {thick}";
+        var sizes = new[] { plan.Stock.Thickness, plan.Stock.Width }.OfType<Length>();
+        var bar = units == UnitsShown.Inch
+            ? string.Join(" × ", sizes.Select(l => Shown.Trimmed(l.Inches, 3))) + " in"
+            : string.Join(" × ", sizes.Select(l => Shown.Trimmed(l.Mm, 2))) + " mm";
+        return $"{plan.Stock.Steel}, {bar}";
     }
 }

@@ -9,7 +9,7 @@ internal static class CoverDrawing
 {
     private const double AboveMm = 14;
     private const double BelowMm = 36;
-    private const double BesideMm = 12;
+    private const double BesideMm = 23;
 
     /// <summary>Draws it; gives the y below it.</summary>
     public static double Draw(Canvas canvas, SheetRequest request, Box room)
@@ -17,7 +17,7 @@ internal static class CoverDrawing
         var results = request.Results;
         var plan = results.Plan;
         var bounds = plan.Outline.Bounds;
-        var place = new Box(room.MinX + BesideMm, room.MinY + BelowMm, room.MaxX - BesideMm, room.MaxY - AboveMm);
+        var place = new Box(room.MinX + 1.5, room.MinY + BelowMm, room.MaxX - BesideMm, room.MaxY - AboveMm);
         var view = PieceView.Fit(results, bounds, place);
 
         // up against the top of its room
@@ -30,12 +30,11 @@ internal static class CoverDrawing
         view.DrawPiece(canvas, Pen.Wide);
         DrawBalance(canvas, view);
 
-        var (above, below) = (on.MaxY + 8, on.MinY - 8);
-        LabelRail.Draw(canvas, pointers.Where(p => p.Tip.Y >= on.Centre.Y), above, room.MinX, room.MaxX, 3);
-        LabelRail.Draw(canvas, pointers.Where(p => p.Tip.Y < on.Centre.Y), below - 3, room.MinX, room.MaxX, 3);
+        LabelRail.Draw(canvas, pointers.Where(p => p.Tip.Y >= on.Centre.Y), on.MaxY + 8, room.MinX, room.MaxX, 3);
+        LabelRail.Draw(canvas, pointers.Where(p => p.Tip.Y < on.Centre.Y), on.MinY - 9, room.MinX, room.MaxX, 3);
 
         var units = request.Units;
-        var y = below - 12;
+        var y = on.MinY - (pointers.Any(p => p.Tip.Y < on.Centre.Y) ? 16 : 9);
         var finished = results.Stages.IsDefaultOrEmpty ? null : results.Stages[^1];
         var datum = BladeMarks.DatumPoint(plan);
         if (finished is not null)
@@ -44,16 +43,18 @@ internal static class CoverDrawing
             var to = view.On(finished.Balance);
             canvas.DimensionAlong(from, to, y, "balance " + FigureText.Size(finished.BalanceFromDatum, units));
             canvas.Stroke(Path.Circle(new Point(from.X, y), 1.2), Pen.Narrow);
-            y -= 9;
+            y -= 8.5;
         }
 
         canvas.DimensionAlong(new Point(on.MinX, on.MinY), new Point(on.MaxX, on.MinY), y, FigureText.Size(results.Outline.Length, units));
-        canvas.DimensionAcross(new Point(on.MaxX, on.MinY), new Point(on.MaxX, on.MaxY), Math.Min(on.MaxX + 9, room.MaxX), FigureText.Size(results.Outline.Height, units));
-        y -= 6.5;
+        canvas.DimensionAcross(new Point(on.MaxX, on.MinY), new Point(on.MaxX, on.MaxY), on.MaxX + 6, Units(units).Select(u => FigureText.Size(results.Outline.Height, u)).ToArray());
+        y -= 5;
         var holes = results.Holes.Length == 0 ? "" : request.SheetNumbers.TryGetValue(HolesSheet.Key, out var n) ? $"Holes: sheet {n}. " : "Holes: see the hole table. ";
         canvas.Fitted($"{holes}Scale {view.ScaleName}; do not measure from this drawing. Open circle: datum.", new Point(room.MinX, y), room.Width, Canvas.SmallMm);
         return y - 3;
     }
+
+    private static UnitsShown[] Units(UnitsShown units) => units == UnitsShown.Both ? [UnitsShown.Mm, UnitsShown.Inch] : [units];
 
     private static List<Pointer> Features(Canvas canvas, PieceView view)
     {
@@ -73,7 +74,7 @@ internal static class CoverDrawing
             var square = (b - a).Unit.Left * 3.5;
             foreach (var end in (ReadOnlySpan<Point>)[a, b]) canvas.Line(end + square, end - square, new Pen(0.35, LineKind.Dashed));
             canvas.Line(a, b, Pen.Centre);
-            pointers.Add(new("grip", b));
+            pointers.Add(new("grip", a.Toward(b, 0.75)));
         }
 
         if (view.Results.Striking is { } s)

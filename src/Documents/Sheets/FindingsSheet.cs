@@ -31,7 +31,8 @@ public static class FindingsSheet
     {
         var (canvas, room) = SheetTop.New(request, Key, Title, Title, "Nothing was found.");
         var y = canvas.Wrapped("Checked: outline closed and not crossing itself; piece within the bar; holes inside the outline and apart from each other; steel between holes and to the outline; drills owned; inside radii against the wheels; edge against the plunge line.", new Point(room.MinX, room.MaxY), room.Width);
-        canvas.Wrapped("A pass is not proof: it says only that these checks found nothing. It says nothing of strength in use. Look at the drawing, measure the bar, and make one piece first.", new Point(room.MinX, y - 3), room.Width, Canvas.TextMm, bold: true);
+        y = canvas.Wrapped("A pass is not proof: it says only that these checks found nothing. It says nothing of strength in use. Look at the drawing, measure the bar, and make one piece first.", new Point(room.MinX, y - 3), room.Width, Canvas.TextMm, bold: true);
+        Notes.Draw(canvas, room with { MaxY = y - 12 });
         return canvas.Done();
     }
 
@@ -87,6 +88,6 @@ public static class FindingsSheet
     {
         if (severity == Severity.Error) canvas.Shade(box, Ink.Black);
         else if (severity == Severity.Warning) canvas.Frame4(box, new Pen(0.7));
-        canvas.Text(FigureText.Of(severity), new Point(box.Centre.X, box.Centre.Y - 1.6), 3.2, severity != Severity.Note, TextAnchor.Middle, ink: severity == Severity.Error ? Ink.White : Ink.Black);
+        canvas.Text(FigureText.Of(severity), new Point(box.Centre.X, box.Centre.Y - 1.6), 3, severity != Severity.Note, TextAnchor.Middle, ink: severity == Severity.Error ? Ink.White : Ink.Black);
     }
 }

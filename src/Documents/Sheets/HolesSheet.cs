@@ -65,27 +65,35 @@ public static class HolesSheet
         Two(box.MinX + TickColumn, NameColumn, "Hole", "use");
         Two(x, y - x, "x", SizeBlock.Head(request));
         Two(y, size - y, "y", SizeBlock.Head(request));
-        Two(size, SizeColumn, "⌀ mm", "drill owned");
+        Two(size, SizeColumn, request.Units == UnitsShown.Inch ? "⌀ in" : "⌀ mm", "drill owned");
         Two(built, BuiltColumn, "x", "as built");
         Two(built + BuiltColumn, BuiltColumn, "y", "as built");
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), Pen.Wide);
     });
 
+    private static void DrawDrill(Canvas canvas, SheetRequest request, PlacedHole hole, Box box)
+    {
+        var (drill, instead) = DrillText.For(hole, request.Results.Shop);
+        var second = instead.Length > 0;
+        canvas.Fitted(drill, new Point(box.MinX, box.MaxY - (second ? 3.1 : 4.4)), box.Width, second ? Canvas.SmallMm : Canvas.TextMm, bold: second);
+        if (second) canvas.Fitted(instead, new Point(box.MinX, box.MaxY - 6.4), box.Width, Canvas.SmallMm);
+    }
+
     private static FlowRow Row(SheetRequest request, PlacedHole hole)
     {
-        var height = Math.Max(SizeBlock.HeightMm(request.Units), 14);
+        var height = Math.Max(SizeBlock.HeightMm(request.Units), 13.5);
         return new FlowRow(height, (canvas, box) =>
         {
             var (x, y, size, built) = Columns(box);
             var at = request.Results.Bench.ToBench(hole.At);
-            var (line1, line2) = (box.MaxY - 6.8, box.MaxY - 12.4);
+            var (line1, line2) = (box.MaxY - 6.3, box.MaxY - 11.7);
             canvas.TickBox(box.MinX, (box.MinY + box.MaxY) / 2);
             canvas.Fitted(hole.Name, new Point(box.MinX + TickColumn, line1), NameColumn - 1, Canvas.LargeMm, bold: true);
             canvas.Fitted(DrillText.Purpose(hole), new Point(box.MinX + TickColumn, line2), NameColumn - 1, 3);
             SizeBlock.Draw(canvas, request, box with { MinX = x, MaxX = y }, Length.OfMm(at.X));
             SizeBlock.Draw(canvas, request, box with { MinX = y, MaxX = size }, Length.OfMm(at.Y));
-            canvas.Fitted("⌀" + FigureText.Figure(hole.Diameter, inch: false), new Point(size, line1), SizeColumn - 1, Canvas.LargeMm, bold: true);
-            canvas.Fitted(DrillText.For(hole, request.Results.Shop), new Point(size, line2), SizeColumn - 1);
+            canvas.Fitted("⌀" + FigureText.Figure(hole.Diameter, request.Units == UnitsShown.Inch), new Point(size, line1), SizeColumn - 1, Canvas.LargeMm, bold: true);
+            DrawDrill(canvas, request, hole, new Box(size, box.MinY, size + SizeColumn - 1, line1 - 1));
             for (var i = 0; i < 3; i++) canvas.Line(new Point(built + (i * BuiltColumn) - 0.5, box.MinY), new Point(built + (i * BuiltColumn) - 0.5, box.MaxY), new Pen(0.18));
             canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
         });

@@ -40,7 +40,7 @@ public static class OrderSheet
             var x = box.MinX + 23;
             var y = canvas.Wrapped(step.What, new Point(x, box.MaxY - ((body - what - more) / 2) + 0.5), textWidth, Canvas.TextMm, bold: true);
             if (detail.Length > 0) canvas.Wrapped(detail, new Point(x, y), textWidth, 3);
-            if (request.SheetNumbers.TryGetValue(step.SheetKind, out var sheet)) canvas.Fitted("sheet " + sheet, new Point(box.MaxX, middle - 1.7), 23, Canvas.TextMm, anchor: TextAnchor.Right);
+            if (request.SheetNumbers.TryGetValue(step.SheetKind, out var sheet)) canvas.Fitted($"sheet {sheet}", new Point(box.MaxX, middle - 1.7), 23, Canvas.TextMm, anchor: TextAnchor.Right);
             if (gate > 0) DrawGate(canvas, step.Gate, new Box(x, box.MinY + 2, box.MaxX, box.MinY + 2 + gate));
             canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
         });

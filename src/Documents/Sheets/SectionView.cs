@@ -6,15 +6,17 @@ namespace Tangwright.Documents;
 /// <summary>A section through the bevel, hatched and not to scale, with its sizes: thickness, height, edge, angle both ways.</summary>
 internal static class SectionView
 {
+    /// <summary>Height it takes, mm.</summary>
+    public const double HeightMm = 50;
+
     /// <summary>Draws it in a box.</summary>
     public static void Draw(Canvas canvas, SheetRequest request, Box room)
     {
         if (request.Results.Plan.Bevel is not { } bevel) return;
-        var units = request.Units;
         canvas.Text("Section, not to scale", new Point(room.MinX, room.MaxY - 5), bold: true);
         canvas.Line(new Point(room.MinX, room.MaxY - 7), new Point(room.MaxX, room.MaxY - 7), Pen.Wide);
 
-        var (top, bottom) = (room.MaxY - 10, room.MaxY - 46);
+        var (top, bottom) = (room.MaxY - 10, room.MaxY - HeightMm + 3);
         var middle = room.MinX + 9;
         const double Half = 5.5;
         var shoulder = bevel.Height is null ? top : top - 8;
@@ -28,17 +30,11 @@ internal static class SectionView
         if (bevel.Height is not null) canvas.Line(new Point(middle - Half - 2, shoulder), new Point(middle + Half + 2, shoulder), Pen.Centre);
 
         var x = room.MinX + 19;
-        var width = room.MaxX - x;
-        var y = top + 1;
-        foreach (var line in Lines(request.Results.Plan, bevel, units)) y = canvas.Wrapped(line, new Point(x, y), width, 3) - 0.8;
-    }
-
-    private static IEnumerable<string> Lines(Plan plan, Bevel bevel, UnitsShown units)
-    {
-        yield return "stock " + FigureText.Size(plan.Stock.Thickness, units);
-        yield return FigureText.Of(bevel, units);
-        if (bevel.EdgeBeforeHardening is { } before) yield return "edge before hardening " + FigureText.Size(before, units);
-        yield return "edge before sharpening " + FigureText.Size(bevel.EdgeFinished, units);
-        if (bevel.SharpenPerSide is { } angle) yield return "sharpen " + Shown.PerSide(angle, 1);
+        var y = top - 3;
+        foreach (var line in FigureLine.OfBevel(request.Results.Plan, request.Units))
+        {
+            canvas.Fitted($"{line.Name}: {line.Value}", new Point(x, y), room.MaxX - x, 3);
+            y -= 5.4;
+        }
     }
 }

@@ -36,20 +36,44 @@ public sealed record FigureLine(string Name, string Value)
         StageFigures? finished = results.Stages.IsDefaultOrEmpty ? null : results.Stages[^1];
         if (target.Weight is { } w)
         {
-            var wanted = FigureText.Weight(w, units) + (target.WeightTolerance is { } tol ? " ± " + FigureText.Weight(tol, units) : "");
+            var wanted = Wanted(units, Shown.Trimmed(w.Grams, 1), Shown.Trimmed(w.Ounces, 2), target.WeightTolerance is { } tol ? (Shown.Trimmed(tol.Grams, 1), Shown.Trimmed(tol.Ounces, 2)) : null, "g", "oz");
             var found = finished?.Mass;
             lines.Add(new("Finished weight", wanted, found is { } m ? FigureText.Weight(m, units) : "not known", found is { } f && target.WeightTolerance is { } t ? Math.Abs(f.Grams - w.Grams) <= t.Grams : null));
         }
 
         if (target.BalanceFromDatum is { } b)
         {
-            var wanted = FigureText.Size(b, units, brief: true) + (target.BalanceTolerance is { } tol ? " ± " + FigureText.Size(tol, units, brief: true) : "");
+            var wanted = Wanted(units, Shown.Trimmed(b.Mm, 2), Shown.Trimmed(b.Inches, 3), target.BalanceTolerance is { } tol ? (Shown.Trimmed(tol.Mm, 2), Shown.Trimmed(tol.Inches, 3)) : null, "mm", "in");
             var found = finished?.BalanceFromDatum;
             lines.Add(new("Balance from datum", wanted, found is { } x ? FigureText.Size(x, units) : "not known", found is { } f && target.BalanceTolerance is { } t ? Math.Abs((f - b).Mm) <= t.Mm : null));
         }
 
-        if (target.Hardness is { } h) lines.Add(new("Hardness", $"{Shown.Trimmed(h.LowHrc, 1)} to {Shown.Trimmed(h.HighHrc, 1)} HRC", "measure after tempering", null));
+        if (target.Hardness is { } h) lines.Add(new("Hardness", $"{Shown.Trimmed(h.LowHrc, 1)} to {Shown.Trimmed(h.HighHrc, 1)} HRC", "measure it", null));
         return lines.ToImmutable();
+    }
+
+    /// <summary>The bevel and its edge: grind, height, when it is ground, edge thickness, sharpening angle; empty without a bevel.</summary>
+    public static ImmutableArray<FigureLine> OfBevel(Plan plan, UnitsShown units)
+    {
+        if (plan.Bevel is not { } bevel) return [];
+        var lines = ImmutableArray.CreateBuilder<FigureLine>();
+        var grind = bevel.Grind switch { Grind.Flat => "flat", Grind.Hollow => "hollow", _ => "convex" };
+        lines.Add(new("Stock", FigureText.Size(plan.Stock.Thickness, units)));
+        lines.Add(new("Grind", bevel.OneSided ? grind + ", one face" : grind + ", both faces"));
+        lines.Add(new("Height", bevel.Height is { } h ? FigureText.Size(h, units) : "full, edge to spine"));
+        lines.Add(new("Ground", bevel.Ground == GroundWhen.BeforeHardening ? "before hardening" : "after hardening"));
+        if (bevel.EdgeBeforeHardening is { } before) lines.Add(new("Edge at quench", FigureText.Size(before, units)));
+        lines.Add(new("Edge finished", FigureText.Size(bevel.EdgeFinished, units)));
+        if (bevel.SharpenPerSide is { } angle) lines.Add(new("Sharpen", Shown.PerSide(angle, 1)));
+        return lines.ToImmutable();
+    }
+
+    /// <summary>"450 ± 15 g (15.87 ± 0.53 oz)": each unit once.</summary>
+    private static string Wanted(UnitsShown units, string metric, string inch, (string Metric, string Inch)? tolerance, string metricUnit, string inchUnit)
+    {
+        var m = (tolerance is { } t ? $"{metric} ± {t.Metric}" : metric) + " " + metricUnit;
+        var i = (tolerance is { } u ? $"{inch} ± {u.Inch}" : inch) + " " + inchUnit;
+        return units switch { UnitsShown.Mm => m, UnitsShown.Inch => i, _ => $"{m} ({i})" };
     }
 }
 

@@ -33,7 +33,7 @@ public static class FigureText
     public static string Surface(Area area, UnitsShown units)
     {
         var mm = Grouped(area.Mm2) + " mm²";
-        var inch = Shown.Number(area.Mm2 / (Length.MmPerInch * Length.MmPerInch), 2) + " in²";
+        var inch = Shown.Number(area.Mm2 / (Length.MmPerInch * Length.MmPerInch), area.Mm2 < 645 ? 3 : 2) + " in²";
         return units switch { UnitsShown.Mm => mm, UnitsShown.Inch => inch, _ => $"{mm} ({inch})" };
     }
 
@@ -73,16 +73,6 @@ public static class FigureText
         HoleMake.Bore => "bore",
         _ => "drill",
     };
-
-    /// <summary>The bevel in one line: "flat, both faces, 26 mm high, ground before hardening".</summary>
-    public static string Of(Bevel bevel, UnitsShown units)
-    {
-        var grind = bevel.Grind switch { Grind.Flat => "flat", Grind.Hollow => "hollow", _ => "convex" };
-        var faces = bevel.OneSided ? "one face" : "both faces";
-        var height = bevel.Height is { } h ? Size(h, units, brief: true) + " high" : "full, edge to spine";
-        var when = bevel.Ground == GroundWhen.BeforeHardening ? "ground before hardening" : "ground after hardening";
-        return $"{grind}, {faces}, {height}, {when}";
-    }
 
     /// <summary>The state the work is in when it is laid out and drilled.</summary>
     public static string Of(DrilledIn state) => state switch
