@@ -22,7 +22,8 @@ public static class Flow
     /// <param name="head">Head of the table, drawn again on every sheet; null for none.</param>
     /// <param name="rows">The rows.</param>
     /// <param name="foot">Drawn below the last row when there is room, else on a sheet of its own; null for none.</param>
-    public static ImmutableArray<Sheet> Over(OpenSheet first, Func<OpenSheet> next, FlowRow? head, IEnumerable<FlowRow> rows, FlowRow? foot = null)
+    /// <param name="after">Given what room is left on the last sheet; null for nothing.</param>
+    public static ImmutableArray<Sheet> Over(OpenSheet first, Func<OpenSheet> next, FlowRow? head, IEnumerable<FlowRow> rows, FlowRow? foot = null, Action<Canvas, Box>? after = null)
     {
         var sheets = ImmutableArray.CreateBuilder<Sheet>();
         var (canvas, room) = first;
@@ -50,6 +51,7 @@ public static class Flow
             top -= row.HeightMm;
         }
 
+        after?.Invoke(canvas, room with { MaxY = Math.Max(room.MinY, top - 4) });
         sheets.Add(canvas.Done());
         return sheets.ToImmutable();
     }

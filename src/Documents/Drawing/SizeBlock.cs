@@ -33,14 +33,14 @@ public static class SizeBlock
         var inchFirst = InchFirst(request);
         var line = box.MaxY - 6.3;
         var leading = FigureText.Figure(length, inchFirst);
-        var room = box.Width - 2;
-        canvas.Fitted(leading, new Point(box.MinX + 25, line), 25, Canvas.LargeMm, bold: true, anchor: TextAnchor.Right);
+        var room = box.Width - 3.5;
+        canvas.Fitted(leading, new Point(box.MinX + 24, line), 24, Canvas.LargeMm, bold: true, anchor: TextAnchor.Right);
         if (request.Units == UnitsShown.Mm) return;
-        if (request.Units == UnitsShown.Both) canvas.Fitted(FigureText.Figure(length, !inchFirst), new Point(box.MinX + room, line), room - 27, anchor: TextAnchor.Right);
+        if (request.Units == UnitsShown.Both) canvas.Fitted(FigureText.Figure(length, !inchFirst), new Point(box.MinX + room, line), room - 25.5, anchor: TextAnchor.Right);
         var near = SixtyFourths.Nearest(length);
         line = box.MaxY - 11.7;
         var error = Math.Abs(near.Error.Mm) < 0.005 ? "±0" : (near.Error.Mm > 0 ? "+" : "−") + Shown.Number(Math.Abs(near.Error.Mm), 2);
-        canvas.Fitted(near.ToString(), new Point(box.MinX + 25, line), 25, anchor: TextAnchor.Right);
-        canvas.Fitted(Math.Abs(near.Error.Mm) > MarkedErrorMm ? "▲ " + error : error, new Point(box.MinX + room, line), room - 27, anchor: TextAnchor.Right);
+        canvas.Fitted(near.ToString(), new Point(box.MinX + 24, line), 24, anchor: TextAnchor.Right);
+        canvas.Fitted(Math.Abs(near.Error.Mm) > MarkedErrorMm ? "▲ " + error : error, new Point(box.MinX + room, line), room - 25.5, anchor: TextAnchor.Right);
     }
 }

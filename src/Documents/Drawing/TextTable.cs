@@ -13,7 +13,7 @@ public readonly record struct Column(string Head, double Share, TextAnchor Ancho
 public static class TextTable
 {
     /// <summary>Height of a row, mm.</summary>
-    public const double RowMm = 5.7;
+    public const double RowMm = 6;
 
     /// <summary>Height of the table with a title and a head, mm.</summary>
     public static double HeightMm(int rows, bool head) => 7 + (head ? 4.6 : 0) + (rows * RowMm) + 2.5;
@@ -41,7 +41,7 @@ public static class TextTable
         foreach (var row in rows)
         {
             y -= RowMm;
-            Cells(canvas, topLeft.X, y + 1.5, width, columns, row, Canvas.TextMm);
+            Cells(canvas, topLeft.X, y + 1.7, width, columns, row, Canvas.TextMm);
             canvas.Line(new Point(topLeft.X, y), new Point(topLeft.X + width, y), new Pen(0.18));
         }
 

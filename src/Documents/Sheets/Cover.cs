@@ -29,8 +29,8 @@ public static class Cover
         var section = request.Results.Plan.Bevel is not null;
         return new FlowRow(Math.Max(TextTable.HeightMm(lines.Length, head: false), section ? SectionView.HeightMm : 0), (canvas, box) =>
         {
-            var left = section ? box.Width * 0.58 : box.Width;
-            TextTable.Draw(canvas, new Point(box.MinX, box.MaxY), left, "Figures", [new("", 0.46), new("", 0.54, TextAnchor.Right)], lines.Select(l => ImmutableArray.Create(l.Name, l.Value)));
+            var left = section ? box.Width * 0.53 : box.Width;
+            TextTable.Draw(canvas, new Point(box.MinX, box.MaxY), left, "Figures", [new("", 0.40), new("", 0.60, TextAnchor.Right)], lines.Select(l => ImmutableArray.Create(l.Name, l.Value)));
             if (section) SectionView.Draw(canvas, request, box with { MinX = box.MinX + left + 5 });
         });
     }

@@ -24,7 +24,8 @@ public static class FindingsSheet
             first with { Room = room },
             () => SheetTop.New(request, Key, Title, Title, "Continued."),
             head: null,
-            findings.Select((f, i) => Row(f, i + 1, width)));
+            findings.Select((f, i) => Row(f, i + 1, width)),
+            after: Notes.Draw);
     }
 
     private static Sheet NothingFound(SheetRequest request)

@@ -29,7 +29,8 @@ public static class HolesSheet
             () => SheetTop.New(request, Key, Title, Title, "Continued. " + BenchView.Words(request)[0]),
             Head(request),
             holes.Select(h => Row(request, h)),
-            request.Units == UnitsShown.Mm ? null : new FlowRow(7, (canvas, box) => canvas.Fitted(SizeBlock.Legend, new Point(box.MinX, box.MinY + 1), box.Width, Canvas.SmallMm)));
+            request.Units == UnitsShown.Mm ? null : new FlowRow(7, (canvas, box) => canvas.Fitted(SizeBlock.Legend, new Point(box.MinX, box.MinY + 1), box.Width, Canvas.SmallMm)),
+            Notes.Draw);
     }
 
     private static Box DrawPlaces(OpenSheet sheet, SheetRequest request)
@@ -75,13 +76,13 @@ public static class HolesSheet
     {
         var (drill, instead) = DrillText.For(hole, request.Results.Shop);
         var second = instead.Length > 0;
-        canvas.Fitted(drill, new Point(box.MinX, box.MaxY - (second ? 3.1 : 4.4)), box.Width, second ? Canvas.SmallMm : Canvas.TextMm, bold: second);
-        if (second) canvas.Fitted(instead, new Point(box.MinX, box.MaxY - 6.4), box.Width, Canvas.SmallMm);
+        canvas.Fitted(drill, new Point(box.MinX, box.MaxY - (second ? 2.9 : 4.4)), box.Width, second ? Canvas.SmallMm : Canvas.TextMm, bold: second);
+        if (second) canvas.Fitted(instead, new Point(box.MinX, box.MaxY - 5.8), box.Width, Canvas.SmallMm);
     }
 
     private static FlowRow Row(SheetRequest request, PlacedHole hole)
     {
-        var height = Math.Max(SizeBlock.HeightMm(request.Units), 13.5);
+        var height = Math.Max(SizeBlock.HeightMm(request.Units), 14);
         return new FlowRow(height, (canvas, box) =>
         {
             var (x, y, size, built) = Columns(box);

@@ -23,7 +23,8 @@ public static class LayoutCard
             () => SheetTop.New(request, Key, Title, Title, "Continued. " + BenchView.Words(request)[0]),
             Head(request),
             Stations(request.Results).Select(s => Row(request, s)),
-            request.Units == UnitsShown.Mm ? null : new FlowRow(7, (canvas, box) => canvas.Fitted(SizeBlock.Legend, new Point(box.MinX, box.MinY + 1), box.Width, Canvas.SmallMm)));
+            request.Units == UnitsShown.Mm ? null : new FlowRow(7, (canvas, box) => canvas.Fitted(SizeBlock.Legend, new Point(box.MinX, box.MinY + 1), box.Width, Canvas.SmallMm)),
+            Notes.Draw);
         return sheets.Add(Face(request, back: true).Canvas.Done());
     }
 

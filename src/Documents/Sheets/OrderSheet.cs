@@ -21,7 +21,7 @@ public static class OrderSheet
         OpenSheet Next(string line) => SheetTop.New(request, Key, Title, Title, line);
         var first = Next($"{shop} Tick as you go; a GATE in a heavy frame is ticked before anything after it starts.");
         var width = first.Room.Width;
-        return Flow.Over(first, () => Next("Continued."), head: null, steps.Select(s => Row(request, s, width)));
+        return Flow.Over(first, () => Next("Continued."), head: null, steps.Select(s => Row(request, s, width)), after: Notes.Draw);
     }
 
     private static FlowRow Row(SheetRequest request, WorkStep step, double width)

@@ -17,7 +17,7 @@ internal static class SectionView
         canvas.Line(new Point(room.MinX, room.MaxY - 7), new Point(room.MaxX, room.MaxY - 7), Pen.Wide);
 
         var (top, bottom) = (room.MaxY - 10, room.MaxY - HeightMm + 3);
-        var middle = room.MinX + 9;
+        var middle = room.MinX + 7.5;
         const double Half = 5.5;
         var shoulder = bevel.Height is null ? top : top - 8;
         var edgeHalf = 1.0;
@@ -29,7 +29,7 @@ internal static class SectionView
         canvas.Break(new Point(middle - Half - 1.5, top), new Point(middle + Half + 1.5, top));
         if (bevel.Height is not null) canvas.Line(new Point(middle - Half - 2, shoulder), new Point(middle + Half + 2, shoulder), Pen.Centre);
 
-        var x = room.MinX + 19;
+        var x = room.MinX + 17;
         var y = top - 3;
         foreach (var line in FigureLine.OfBevel(request.Results.Plan, request.Units))
         {

@@ -16,13 +16,13 @@ public sealed record FigureLine(string Name, string Value)
         var o = results.Outline;
         lines.Add(new("Length", FigureText.Size(o.Length, units)));
         lines.Add(new("Height", FigureText.Size(o.Height, units)));
-        lines.Add(new("Area inside the outline", FigureText.Surface(o.Area, units)));
-        lines.Add(new("Length of the outline", FigureText.Size(o.Perimeter, units)));
+        lines.Add(new("Outline, area", FigureText.Surface(o.Area, units)));
+        lines.Add(new("Outline, run round", FigureText.Size(o.Perimeter, units)));
         lines.Add(new("Holes", o.HoleCount == 0 ? "none" : $"{o.HoleCount}, {FigureText.Surface(o.HoleArea, units)} in all"));
         if (results.Striking is { } s)
         {
-            lines.Add(new("Moment of inertia about mid grip", $"{Shown.Number(s.InertiaKgM2 * 1e4, 2)} kg·cm²"));
-            lines.Add(new("Mid grip to percussion point", FigureText.Size(s.PivotToPercussion, units)));
+            lines.Add(new("Inertia, mid grip", $"{Shown.Number(s.InertiaKgM2 * 1e4, 2)} kg·cm²"));
+            lines.Add(new("Grip to percussion", FigureText.Size(s.PivotToPercussion, units)));
         }
 
         return lines.ToImmutable();
