@@ -75,7 +75,7 @@ internal sealed class FreeRoom
             }
         }
 
-        Take(best.Grown(0.5));
+        Take(best.Grown(1));
         return best;
     }
 

@@ -55,6 +55,30 @@ public sealed record TilePlan(
     /// <summary>Step from one row to the next, true mm.</summary>
     public double StepYMm => UsableHeightMm - OverlapMm;
 
+    /// <summary>From the plan's axes to the assembled template: true mm from the lower left corner of what the sheets print together.</summary>
+    public Transform PlanToAssembled
+    {
+        get
+        {
+            var first = Tiles[(Rows - 1) * Columns];
+            return first.PlanToSheet.Then(Transform.Shift(new Point(-Window.MinX, -Window.MinY))).Then(Transform.Scale(1 / Stretch.X, 1 / Stretch.Y));
+        }
+    }
+
+    /// <summary>What one sheet prints, on the assembled template, true mm.</summary>
+    public Box OnAssembled(Tile tile)
+    {
+        var (x, y) = (tile.Column * StepXMm, (Rows - 1 - tile.Row) * StepYMm);
+        return new Box(x, y, x + UsableWidthMm, y + UsableHeightMm);
+    }
+
+    /// <summary>From the assembled template to one sheet.</summary>
+    public Transform AssembledToSheet(Tile tile)
+    {
+        var box = OnAssembled(tile);
+        return Transform.Shift(new Point(-box.MinX, -box.MinY)).Then(Transform.Scale(Stretch.X, Stretch.Y)).Then(Transform.Shift(new Point(Window.MinX, Window.MinY)));
+    }
+
     /// <summary>How many sheets a length takes: 1, or 1 + ceil((L − u) / (u − overlap)).</summary>
     /// <param name="lengthMm">L, the length to be covered, mm.</param>
     /// <param name="usableMm">u, what one sheet prints, mm.</param>
@@ -86,7 +110,7 @@ public sealed record TilePlan(
         var plotted = options.Mirror ? holes.Select(Flipped) : holes;
         var level = Frame(board, options, feedIsLevel: true);
         var upright = Frame(board, options, feedIsLevel: false);
-        var (a, b) = (level.Columns * level.Rows, upright.Columns * upright.Rows);
+        var (a, b) = ((long)level.Columns * level.Rows, (long)upright.Columns * upright.Rows);
         var best = a != b ? (a < b ? level : upright)
             : options.Paper.Key == "roll" && upright.HeightMm < level.WidthMm ? upright : level;
         if ((long)best.Columns * best.Rows > MostSheets) return null;

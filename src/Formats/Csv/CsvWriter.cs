@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 
 namespace Tangwright.Formats;
@@ -8,12 +9,12 @@ public static class CsvWriter
     private static readonly System.Buffers.SearchValues<char> NeedsQuotes = System.Buffers.SearchValues.Create(",\"\r\n");
 
     /// <summary>Writes the rows, the heading first.</summary>
-    public static byte[] Write(IEnumerable<IReadOnlyList<string>> rows)
+    public static byte[] Write(ImmutableArray<ImmutableArray<string>> rows)
     {
         var text = new StringBuilder();
         foreach (var row in rows)
         {
-            for (var i = 0; i < row.Count; i++)
+            for (var i = 0; i < row.Length; i++)
             {
                 if (i > 0) text.Append(',');
                 Field(text, row[i]);

@@ -1,0 +1,154 @@
+using System.Collections.Immutable;
+using Tangwright.Foundation;
+
+namespace Tangwright.Documents;
+
+/// <summary>Draws one sheet of a template: first what has its place at true scale, then words and bars where there is room.</summary>
+internal sealed class TemplateSheet(SheetRequest request, TemplateOptions options, TilePlan plan, Tile tile, TemplatePiece piece)
+{
+    private readonly List<Mark> _trueScale = [];
+    private readonly List<Mark> _words = [];
+    private readonly FreeRoom _room = new(plan.Window);
+
+    /// <summary>The sheet.</summary>
+    /// <param name="packetNumber">Its number in the packet, in words; may be empty.</param>
+    public Sheet Draw(string packetNumber)
+    {
+        var datums = DatumMarks.Lines(request.Results.Bench, plan, tile, options.Mirror).ToImmutableArray();
+        DrawPiece();
+        foreach (var d in datums) DrawDatum(d);
+        DrawJoins();
+        foreach (var label in piece.Labels) PlaceLabel(label);
+        foreach (var d in datums) PlaceAlong(d.A, d.B, d.Words, 2.5);
+        foreach (var (a, b, words, keep) in JoinMarks.Lines(plan, tile)) PlaceAlong(a + (keep * ((plan.OverlapMm / 2) + 1)), b + (keep * ((plan.OverlapMm / 2) + 1)), words, 2.5);
+        if (FarEdge() is var (from, to)) PlaceAlong(from, to, "other long edge of the stock", 2.5);
+        PlaceBarsAndWords(packetNumber);
+        var title = plan.Tiles.Length == 1 ? "Template" : $"Template {tile.Number} of {plan.Tiles.Length}";
+        var sheet = new Sheet(
+            options.DrillOnly ? TemplateSheets.DrillKind : TemplateSheets.Kind,
+            options.DrillOnly ? "Drill " + title.ToLowerInvariant() : title,
+            plan.WidthMm,
+            plan.HeightMm,
+            [new ClippedMarks(plan.Window, [.. _trueScale]), .. _words]);
+        return plan.FeedIsLevel && options.Paper.Key == "roll" ? TurnedSheet.Of(sheet) : sheet;
+    }
+
+    private void DrawPiece()
+    {
+        foreach (var stroke in piece.FarSides.Concat(piece.Strokes))
+        {
+            var path = stroke.Path.Transformed(tile.PlanToSheet);
+            if (!path.Bounds.Grown(1).Touches(plan.Window)) continue;
+            _trueScale.Add(new StrokeMark(path, stroke.Pen));
+            _room.Take(path);
+        }
+
+        foreach (var hole in request.Results.Holes)
+        {
+            var at = tile.PlanToSheet.Map(hole.At);
+            _room.Take(Box.Around(at).Grown(PieceMarks.Reach(hole)));
+        }
+    }
+
+    /// <summary>The stock's other long edge where it shows on this sheet.</summary>
+    private (Point From, Point To)? FarEdge()
+    {
+        if (piece.FarSides.IsEmpty) return null;
+        var path = piece.FarSides[0].Path.Transformed(tile.PlanToSheet);
+        var w = plan.Window;
+        var (x0, x1) = (Math.Max(path.Bounds.MinX, w.MinX), Math.Min(path.Bounds.MaxX, w.MaxX));
+        return path.Start.Y < w.MinY || path.Start.Y > w.MaxY || x1 - x0 < 40 ? null : (new Point(x0, path.Start.Y), new Point(x1, path.Start.Y));
+    }
+
+    private void DrawDatum(DatumLine line)
+    {
+        var path = new Path([new Line(line.A, line.B)], closed: false);
+        _trueScale.Add(new StrokeMark(path, line.IsEdge ? Pen.Wide : Pen.Centre));
+        _room.Take(path, 1.2);
+    }
+
+    private void DrawJoins()
+    {
+        if (piece.CheckLine is not { } line) return;
+        var map = plan.AssembledToSheet(tile);
+        foreach (var mark in line.Draw(map))
+        {
+            _trueScale.Add(mark);
+            _room.Take(((StrokeMark)mark).Path);
+        }
+
+        _trueScale.AddRange(JoinMarks.Draw(plan, tile, piece.JoinMarks));
+        foreach (var mark in piece.JoinMarks.Where(m => plan.OnAssembled(tile).Holds(m.At))) _room.Take(Box.Around(map.Map(mark.At)).Grown(JoinMarks.RadiusMm + 8));
+        var w = plan.Window;
+        var (dx, dy) = (plan.OverlapMm * plan.Stretch.X, plan.OverlapMm * plan.Stretch.Y);
+        if (tile.Column + 1 < plan.Columns) _room.Take(w with { MinX = w.MaxX - dx });
+        if (tile.Column > 0) _room.Take(w with { MaxX = w.MinX + dx });
+        if (tile.Row + 1 < plan.Rows) _room.Take(w with { MaxY = w.MinY + dy });
+        if (tile.Row > 0) _room.Take(w with { MinY = w.MaxY - dy });
+        var words = line.Words;
+        foreach (var end in new[] { line.From, line.To })
+        {
+            if (plan.OnAssembled(tile).Holds(end)) PlaceNear(words, map.Map(end), 3, 2.5, null);
+        }
+    }
+
+    private void PlaceLabel(PlanLabel label)
+    {
+        var at = tile.PlanToSheet.Map(label.At);
+        if (plan.Window.Holds(at)) PlaceNear(label.Text, at, label.ClearMm, label.HeightMm, label.RimMm);
+    }
+
+    private void PlaceNear(string text, Point at, double clear, double height, double? rim)
+    {
+        var (w, h) = (Lettering.Width(text, height) + 1.2, height * 1.45);
+        var within = Box.Around(at).Grown(clear + 45 + Math.Min(w, 80));
+        var box = _room.Place(w, h, b => Math.Abs(b.DistanceTo(at) - clear) + (0.02 * Math.Abs(b.Centre.X - at.X)) + (b.Centre.Y < at.Y ? 0.3 : 0), within);
+        _words.Add(new TextMark(text, new Point(box.MinX + 0.6, box.MinY + (height * 0.3)), height));
+        if (rim is not { } radius || box.DistanceTo(at) < clear + 1.2) return;
+
+        // the leader meets the rim half way between two arms of the cross, so that it is not taken for one
+        var side = new Point(box.Centre.X < at.X ? -1 : 1, box.Centre.Y < at.Y ? -1 : 1).Unit;
+        var end = at + (side * (radius + 0.4));
+        var start = new Point(Math.Clamp(end.X + (side.X * 2), box.MinX + 0.6, box.MaxX - 0.6), end.Y > box.MaxY ? box.MaxY : end.Y < box.MinY ? box.MinY : end.Y);
+        var path = new Path([new Line(start, end)], closed: false);
+        _words.Add(new StrokeMark(path, new Pen(0.13)));
+        _room.Take(path);
+    }
+
+    private void PlaceAlong(Point a, Point b, string text, double height)
+    {
+        var upright = a.X == b.X;
+        var (w, h) = (Lettering.Width(text, height) + 1.5, height * 1.45);
+        if (upright) (w, h) = (h, w);
+        var line = Box.Around(a, b);
+        double Far(Box box) => upright ? Math.Abs(box.Centre.X - a.X) * 3 : Math.Abs(box.Centre.Y - a.Y) * 3;
+        var box = _room.Place(w, h, b => Far(b) + (0.02 * b.Centre.To(line.Centre)), line.Grown(12));
+        _words.Add(upright
+            ? new TextMark(text, new Point(box.MaxX - (height * 0.3), box.MinY + 0.7), height, AngleDegrees: 90)
+            : new TextMark(text, new Point(box.MinX + 0.7, box.MinY + (height * 0.3)), height));
+    }
+
+    private void PlaceBarsAndWords(string packetNumber)
+    {
+        var w = plan.Window;
+        var half = Math.Min(w.Width, w.Height) < CheckBars.Length(Math.Max(plan.Stretch.X, plan.Stretch.Y), half: false) + 2;
+        var pieceBox = request.Results.Plan.Outline.Bounds;
+        var middle = tile.PlanToSheet.Map(pieceBox.Centre);
+        var up = middle.Y < w.Centre.Y;
+
+        // away from the piece: the side of the sheet it leaves free, upright bar to the right, words to the left
+        double FromSide(Box b) => up ? w.MaxY - b.MaxY : b.MinY - w.MinY;
+        var (levelWay, uprightWay) = plan.FeedIsLevel ? ("along the feed", "across the sheet") : ("across the sheet", "along the feed");
+        var box = _room.Place(CheckBars.Depth, CheckBars.Length(plan.Stretch.Y, half), b => (w.MaxX - b.MaxX) + FromSide(b));
+        _words.AddRange(CheckBars.Draw(box, upright: true, plan.Stretch.Y, half, uprightWay));
+        var rows = TemplateStrip.Rows(request, options, plan, tile, packetNumber, half, w.Width);
+        var (width, height) = TemplateStrip.Size(rows);
+        _words.AddRange(TemplateStrip.Draw(_room.Place(width, height, b => b.MinX - w.MinX + FromSide(b)), rows));
+        box = _room.Place(CheckBars.Length(plan.Stretch.X, half), CheckBars.Depth, b => ((b.MinX - w.MinX) * 0.5) + FromSide(b));
+        _words.AddRange(CheckBars.Draw(box, upright: false, plan.Stretch.X, half, levelWay));
+        if (plan.Tiles.Length == 1) return;
+        var (mapWidth, mapHeight) = AssemblyMap.Size(plan);
+        box = _room.Place(mapWidth, mapHeight, b => FromSide(b) + ((b.MinX - w.MinX) * 0.3));
+        _words.AddRange(AssemblyMap.Draw(box, plan, tile, request.Results.Plan.Outline));
+    }
+}
