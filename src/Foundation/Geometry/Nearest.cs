@@ -4,11 +4,14 @@ namespace Tangwright.Foundation;
 public static class Nearest
 {
     /// <summary>The nearest spot of a path, its point and its distance in mm. Of equally near spots the first along the path.</summary>
-    public static (PathSpot Spot, Point At, double Distance) On(Path path, Point p)
+    /// <param name="path">The path.</param>
+    /// <param name="p">The point.</param>
+    /// <param name="within">Look no further than this, mm; when nothing is nearer it comes back as the distance, with the path's start.</param>
+    public static (PathSpot Spot, Point At, double Distance) On(Path path, Point p, double within = double.PositiveInfinity)
     {
         var segments = path.Segments;
-        var best = double.PositiveInfinity;
-        var (spot, at) = (default(PathSpot), default(Point));
+        var best = within;
+        var (spot, at) = (default(PathSpot), path.Start);
         for (var i = 0; i < segments.Length; i++)
         {
             var s = segments[i];
