@@ -71,7 +71,7 @@ public sealed record KeyTable(ImmutableArray<HeadingRow> Headings, ImmutableArra
 
         foreach (var h in Headings)
         {
-            if (h.Required && root.Find(h.Name) is null) faults.Add(Fault.OfFile(source.FileName, $"[{h.Name}] is missing", $"add it with {string.Join(", ", Under(h.Name).Where(k => k.Required).Select(k => $"{k.Key} = {Short(k.Example)}"))}"));
+            if (h.Required && h.Name.Length > 0 && root.Find(h.Name) is null) faults.Add(Fault.OfFile(source.FileName, $"[{h.Name}] is missing", $"add it with {string.Join(", ", Under(h.Name).Where(k => k.Required).Select(k => $"{k.Key} = {Short(k.Example)}"))}"));
         }
     }
 
