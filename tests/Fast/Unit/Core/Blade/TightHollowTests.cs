@@ -13,7 +13,7 @@ public class TightHollowTests
     {
         var h = Assert.Single(TightHollow.Curves(Loop("M 0 0 L 90 0 A 4 4 0 0 0 98 0 L 200 0 L 200 40 L 0 40 Z"), 9.5));
         Assert.Equal(4, h.RadiusMm, 9);
-        Assert.Equal(Math.PI, h.TurnRad, 9);
+        Assert.Equal(Math.PI, h.TurnRadians, 9);
         Assert.True(h.Place.To(new Point(94, 4)) < 1e-9);
     }
 
@@ -34,14 +34,14 @@ public class TightHollowTests
         var inward = $"M 0 0 L 100 0 L 100 5 C 100 {5 + k} {105 - k} 10 105 10 L 200 10 L 200 40 L 0 40 Z";
         var h = Assert.Single(TightHollow.Curves(Loop(inward), 9.5));
         Assert.Equal(5, h.RadiusMm, 0.2);
-        Assert.Equal(Math.PI / 2, h.TurnRad, 0.01);
+        Assert.Equal(Math.PI / 2, h.TurnRadians, 0.01);
     }
 
     [Fact]
     public void Corners_are_those_that_turn_inwards()
     {
         var h = Assert.Single(TightHollow.Corners(Loop("M 0 0 L 100 0 L 100 10 L 200 10 L 200 40 L 0 40 Z")));
-        Assert.Equal(Math.PI / 2, h.TurnRad, 9);
+        Assert.Equal(Math.PI / 2, h.TurnRadians, 9);
         Assert.Equal(new Point(100, 10), h.Place);
     }
 
