@@ -43,7 +43,7 @@ public readonly record struct TightHollow(Point Place, double RadiusMm, double T
             }
             else if (MayCurveIn(s))
             {
-                const int steps = 24;
+                const int steps = 16;
                 for (var k = 0; k <= steps; k++)
                 {
                     var t = (double)k / steps;
