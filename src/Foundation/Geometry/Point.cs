@@ -50,6 +50,9 @@ public readonly record struct Point(double X, double Y)
 
     /// <summary>Scaled.</summary>
     public static Point operator *(double f, Point a) => new(a.X * f, a.Y * f);
+
+    /// <inheritdoc/>
+    public override string ToString() => $"({X}, {Y})";
 }
 
 /// <summary>An upright box, mm.</summary>
