@@ -27,7 +27,7 @@ internal static class TemplateStrip
         if (options.Mirror)
         {
             rows.Add(new("MIRRORED – for the back face", small ? 3.5 : 5, true));
-            rows.Add(new("Roll the bar over about its long axis; its ends stay where they are.", 2.5, false));
+            rows.Add(new("Turn the steel over about its long axis; its ends stay where they are.", 2.5, false));
         }
 
         rows.Add(new($"True scale 1:1 on {PaperWords(options.Paper)}. Lines are 0.2 mm wide: work to their middle.", 2.5, false));

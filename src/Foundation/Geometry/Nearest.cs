@@ -110,7 +110,9 @@ public static class Nearest
                 (-2 * du) - (4 * k),
                 uv - dv,
             ];
-            var reach = Math.Tan(0.5 * Math.Abs(half));
+
+            // a hair over, so that no root is lost on the joint of two pieces
+            var reach = Math.Tan(0.5 * Math.Abs(half)) * (1 + 1e-9);
             var n = Roots.Between(quartic, -reach, reach, roots);
             for (var r = 0; r < n; r++) best.TryAngle(a, mid + (2 * Math.Atan(roots[r])));
         }
