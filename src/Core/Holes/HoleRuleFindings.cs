@@ -4,6 +4,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Core;
 
 /// <summary>Rules of structural steel and of tangs bent in their plane, as notes: one for each rule with all the holes it names.</summary>
+[Formula("Edge distance 1.2 d and pitch 2.2 d of holes", "en-1993-1-8", "Bolted plates; for a tang a note only")]
 public static class HoleRuleFindings
 {
     /// <summary>Least centre-to-edge distance in hole diameters, EN 1993-1-8:2005 table 3.3 (e1, e2).</summary>

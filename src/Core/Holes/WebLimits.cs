@@ -3,6 +3,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Core;
 
 /// <summary>How much steel must stay between holes and round them. Common practice: as much as the stock is thick; under half of that, or under 1.5 mm, it tears, warps and overheats.</summary>
+[Formula("Least web between holes and round them, mm", SourceTag.CommonPractice, "Flat stock with drilled holes")]
 public static class WebLimits
 {
     /// <summary>Under this a web is an error whatever the stock, mm; common practice.</summary>

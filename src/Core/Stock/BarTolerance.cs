@@ -3,6 +3,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Core;
 
 /// <summary>How much narrower than its nominal width a hot-rolled flat bar may be delivered.</summary>
+[Formula("How much narrower than nominal a rolled flat bar may be, mm", "en-10058", "Widths 10 to 150 mm (ASTM A29: to 200 mm), hot-rolled flats; ground stock is excluded")]
 public static class BarTolerance
 {
     /// <summary>EN 10058:2018, hot-rolled flat bars, width tolerance; 10 to 150 mm; null outside.</summary>

@@ -128,6 +128,33 @@ public class FindingsLaws
             iter: 200);
 
     [Fact]
+    public void The_structural_rules_are_told_exactly_when_a_ratio_is_below_them()
+        => AnyHoles.Sample(
+            holes =>
+            {
+                var r = TestShop.WorkedUp(TestShop.Hatchet with { Holes = [.. holes] });
+                var ratios = from a in r.Holes
+                             from b in r.Holes
+                             let d = Math.Max(a.Diameter.Mm, b.Diameter.Mm)
+                             where !ReferenceEquals(a, b) && a.At.To(b.At) >= (a.Diameter + b.Diameter).Mm / 2
+                             select a.At.To(b.At) / d;
+                var near = ratios.Any(q => q < HoleRuleFindings.PitchDiameters - 1e-6);
+                return r.Findings.Any(f => f.Code == FindingCodes.PitchRule) == near;
+            },
+            iter: 100);
+
+    [Fact]
+    public void Bar_tolerance_grows_with_width_and_the_worst_is_the_larger()
+        => Gen.Double[10, 199].Select(Gen.Double[0, 40], (w, more) => (w, w + more)).Sample(
+            p =>
+            {
+                var (narrow, wide) = (BarTolerance.WidthWorst(TestShop.Mm(p.w)), BarTolerance.WidthWorst(TestShop.Mm(p.Item2)));
+                if (BarTolerance.En10058Width(TestShop.Mm(p.w)) is { } en && narrow!.Value.Under < en) return false;
+                if (BarTolerance.AstmA29WidthUnder(TestShop.Mm(p.w)) is { } astm && narrow!.Value.Under < astm) return false;
+                return p.Item2 > 150 || narrow!.Value.Under <= wide!.Value.Under;
+            });
+
+    [Fact]
     public void Webs_agree_with_a_naive_twin_on_sampled_points()
         => AnyHoles.Sample(
             holes =>

@@ -203,6 +203,20 @@ public class FindingsTests
     }
 
     [Fact]
+    public void Structural_rules_by_their_own_factors()
+    {
+        // 1.2 · 12 = 14.4 mm to the side, 2.2 · 10 = 22 mm from centre to centre
+        Single(Plate with { Holes = [TestShop.Hole("A", 60, 14.39, 12)] }, FindingCodes.EdgeDistanceRule);
+        None(Plate with { Holes = [TestShop.Hole("A", 60, HoleRuleFindings.EdgeDiameters * 12, 12)] }, FindingCodes.EdgeDistanceRule);
+        Single(Plate with { Holes = [TestShop.Hole("A", 60, 20, 10), TestShop.Hole("B", 81.9, 20, 8)] }, FindingCodes.PitchRule);
+        None(Plate with { Holes = [TestShop.Hole("A", 60, 20, 10), TestShop.Hole("B", 82, 20, 8)] }, FindingCodes.PitchRule);
+        Single(Plate with { Holes = [TestShop.Hole("A", 60, 20, 18.1)] }, FindingCodes.ShareOfHeight);
+        None(Plate with { Holes = [TestShop.Hole("A", 60, 20, 18)] }, FindingCodes.ShareOfHeight);
+        Assert.Equal(5, WebLimits.WarnMm(TestShop.Mm(5)));
+        Assert.Equal(2.5, WebLimits.ErrorMm(TestShop.Mm(5)));
+    }
+
+    [Fact]
     public void Bar_tolerances_are_those_of_the_standards()
     {
         // EN 10058:2018 widths 10-40, 40-80, 80-100, 100-120, 120-150; ASTM A29 flats under nominal
