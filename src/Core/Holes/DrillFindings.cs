@@ -9,6 +9,9 @@ public static class DrillFindings
     /// <summary>A drill this near to the size is that size, mm: the rounding of inch sizes to hundredths.</summary>
     public const double SameSizeMm = 0.006;
 
+    /// <summary>A size no further off than this is offered before buying, mm; common practice.</summary>
+    private const double NearMm = 0.5;
+
     /// <summary>Drills missing, one finding for each size.</summary>
     public static IEnumerable<Finding> Drills(Results r)
         => Missing(r, r.Holes.Where(h => h.Make == HoleMake.Drill), r.Shop.Drills, FindingCodes.DrillNotOwned, "drill");
@@ -36,7 +39,7 @@ public static class DrillFindings
                     Severity.Warning,
                     size.Count() == 1 ? $"hole {names}" : $"holes {names}",
                     first.At,
-                    $"No {Shown.Both(first.Diameter)} {tool}{alsoCalled} in the shop for {(size.Count() == 1 ? "hole" : "holes")} {names}.",
+                    $"No {Sized(first.Diameter)} {tool}{alsoCalled} in the shop for {(size.Count() == 1 ? "hole" : "holes")} {names}.",
                     Shown.Both(first.Diameter),
                     $"nearest owned: {Named(below)} below, {Named(above)} above",
                     "sizes listed in the shop file",
@@ -46,12 +49,15 @@ public static class DrillFindings
 
     private static string Remedy(Length d, DrillSize? below, DrillSize? above, string tool)
     {
-        var buy = $"buy a {Shown.Both(d)} {tool}";
+        var buy = $"buy a {tool} of {Sized(d)}";
         var near = below is null ? above : above is null || d - below.Diameter <= above.Diameter - d ? below : above;
         if (near is null) return buy;
         var change = near.Diameter - d;
-        return $"plan {near.Name} instead ({Shown.Mm(Length.OfMm(Math.Abs(change.Mm)))} {(change.Mm < 0 ? "smaller" : "larger")}), or {buy}";
+        var plan = $"plan {near.Name} instead ({Shown.Mm(Length.OfMm(Math.Abs(change.Mm)))} {(change.Mm < 0 ? "smaller" : "larger")})";
+        return Math.Abs(change.Mm) <= NearMm ? $"{plan}, or {buy}" : $"{buy}, or {plan}";
     }
 
-    private static string Named(DrillSize? size) => size is null ? "none" : $"{size.Name} ({Shown.Mm(size.Diameter)})";
+    private static string Named(DrillSize? size) => size is null ? "none" : size.Name.EndsWith(" mm", StringComparison.Ordinal) ? size.Name : $"{size.Name} ({Shown.Mm(size.Diameter)})";
+
+    private static string Sized(Length d) => $"{Shown.Trimmed(d.Mm, 2)} mm ({Shown.Inch(d)})";
 }

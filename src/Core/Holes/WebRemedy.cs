@@ -85,7 +85,7 @@ public sealed class WebRemedy
     {
         if (_shop.IsAssumed) return "";
         var best = _shop.Drills.Where(d => d.Diameter.Mm <= atMost.Mm + 1e-6).MaxBy(d => d.Diameter.Mm);
-        return best is null || best.Diameter.Mm < 0.8 * atMost.Mm ? "" : Math.Abs(best.Diameter.Mm - atMost.Mm) < 0.005 ? " (owned)" : $" (owned: {best.Name})";
+        return best is null || best.Diameter.Mm < 0.9 * atMost.Mm ? "" : Math.Abs(best.Diameter.Mm - atMost.Mm) < 0.005 ? " (owned)" : $" (owned: {best.Name})";
     }
 
     private bool Passes(PlacedHole hole, Point step)

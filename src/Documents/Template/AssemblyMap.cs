@@ -5,17 +5,19 @@ namespace Tangwright.Documents;
 /// <summary>A small picture of how the sheets go together, this one heavy.</summary>
 internal static class AssemblyMap
 {
-    /// <summary>Size of the picture for a template, mm.</summary>
-    public static (double Width, double Height) Size(TilePlan plan)
+    private const string Words = "how the sheets go together";
+
+    /// <summary>Size of the picture for a template, mm, at a share of its full size.</summary>
+    public static (double Width, double Height) Size(TilePlan plan, double share)
     {
-        var f = Scale(plan);
-        return (All(plan).Width * f, (All(plan).Height * f) + 5);
+        var f = Scale(plan) * share;
+        return (Math.Max(All(plan).Width * f, Lettering.Width(Words, 2.5)), (All(plan).Height * f) + 5);
     }
 
     /// <summary>Draws it in a box of that size.</summary>
-    public static IEnumerable<Mark> Draw(Box box, TilePlan plan, Tile tile, Path outline)
+    public static IEnumerable<Mark> Draw(Box box, double share, TilePlan plan, Tile tile, Path outline)
     {
-        var map = Transform.Scale(Scale(plan), Scale(plan)).Then(Transform.Shift(new Point(box.MinX, box.MinY)));
+        var map = Transform.Scale(Scale(plan) * share, Scale(plan) * share).Then(Transform.Shift(new Point(box.MinX, box.MinY)));
         Path Frame(Tile t)
         {
             var b = plan.OnAssembled(t);
@@ -31,7 +33,7 @@ internal static class AssemblyMap
             yield return new TextMark(t.Number.ToString(), map.Map(new Point(b.Centre.X, b.MinY)) + new Point(0, 1.2), 2.5, Bold: t == tile, Anchor: TextAnchor.Middle);
         }
 
-        yield return new TextMark("how the sheets go together", new Point(box.MinX, box.MaxY - 3.2), 2.5);
+        yield return new TextMark(Words, new Point(box.MinX, box.MaxY - 3.2), 2.5);
     }
 
     private static Box All(TilePlan plan) => plan.Tiles.Aggregate(Box.Nothing, (b, t) => b.With(plan.OnAssembled(t)));

@@ -39,9 +39,10 @@ internal static class CheckBars
         var inches = half ? 4 : 8;
         for (var i = 1; i < inches; i++) yield return Line(inch * i / inches, Below, inch * i / inches, Below - (i % 2 == 0 ? 1.2 : 0.7), 0.18);
         var turn = upright ? 90 : 0;
-        yield return new TextMark(half ? "50 mm ↑" : "100 mm ↑", At(1.5, 6.2), 3.5, Bold: true, AngleDegrees: turn);
-        yield return new TextMark(way, At(mm / 2, 6.2), 3.5, Anchor: TextAnchor.Middle, AngleDegrees: turn);
-        yield return new TextMark(half ? "2 in ↓" : "4 in ↓", At(inch - 1.5, 6.2), 3.5, Bold: true, Anchor: TextAnchor.Right, AngleDegrees: turn);
+        var height = half ? 2.5 : 3.5;
+        yield return new TextMark(half ? "50 mm ↑" : "100 mm ↑", At(1.5, 6.2), height, Bold: true, AngleDegrees: turn);
+        yield return new TextMark(half ? way.Split(' ')[0] : way, At(mm / 2, 6.2), height, Anchor: TextAnchor.Middle, AngleDegrees: turn);
+        yield return new TextMark(half ? "2 in ↓" : "4 in ↓", At(inch - 1.5, 6.2), height, Bold: true, Anchor: TextAnchor.Right, AngleDegrees: turn);
     }
 
     /// <summary>What the bars are for, in one line.</summary>

@@ -27,15 +27,20 @@ internal sealed class FreeRoom
         _sums = new int[(_columns + 1) * (_rows + 1)];
     }
 
+    /// <summary>How little a place may be covered: a line may be written over at need, words and hole centres hardly ever.</summary>
+    public const int Words = 8;
+
     /// <summary>Takes a box.</summary>
-    public void Take(Box b)
+    /// <param name="b">The box.</param>
+    /// <param name="weight">How bad it is to cover it: 1 for lines.</param>
+    public void Take(Box b, int weight = 1)
     {
         _stale = true;
         var (c0, c1) = (Column(b.MinX), Column(b.MaxX));
         var (r0, r1) = (Row(b.MinY), Row(b.MaxY));
         for (var r = Math.Max(0, r0); r <= Math.Min(_rows - 1, r1); r++)
         {
-            for (var c = Math.Max(0, c0); c <= Math.Min(_columns - 1, c1); c++) _taken[(r * _columns) + c] = 1;
+            for (var c = Math.Max(0, c0); c <= Math.Min(_columns - 1, c1); c++) _taken[(r * _columns) + c] = Math.Max(weight, _taken[(r * _columns) + c]);
         }
     }
 
@@ -50,17 +55,19 @@ internal sealed class FreeRoom
         }
     }
 
-    /// <summary>Finds a place for a box, takes it and returns it: the free one that costs least, or where none is free the one that covers least.</summary>
+    /// <summary>Finds a place for a box: the free one that costs least, or where none is free the one that covers least. It is not taken yet.</summary>
     /// <param name="width">Width, mm.</param>
     /// <param name="height">Height, mm.</param>
     /// <param name="cost">How unwelcome a place is.</param>
     /// <param name="within">Where to look; null: everywhere.</param>
-    public Box Place(double width, double height, Func<Box, double> cost, Box? within = null)
+    /// <returns>The place, and how much it covers; 0 when free.</returns>
+    public (Box Box, int Covers) Find(double width, double height, Func<Box, double> cost, Box? within = null)
     {
         Sum();
         var area = within ?? _window;
         var (w, h) = ((int)Math.Ceiling(width / _cell), (int)Math.Ceiling(height / _cell));
-        var (best, bestCost) = (new Box(_window.MinX, _window.MinY, _window.MinX + width, _window.MinY + height), double.PositiveInfinity);
+        var corner = new Box(_window.MinX, _window.MinY, _window.MinX + width, _window.MinY + height);
+        var (best, bestCost, bestCovers) = (corner, double.PositiveInfinity, int.MaxValue);
         for (var r = Math.Max(0, Row(area.MinY)); r + h <= _rows && r <= Row(area.MaxY - height); r++)
         {
             for (var c = Math.Max(0, Column(area.MinX)); c + w <= _columns && c <= Column(area.MaxX - width); c++)
@@ -71,12 +78,19 @@ internal sealed class FreeRoom
                 var y = _window.MinY + (r * _cell);
                 var box = new Box(x, y, x + width, y + height);
                 var total = (covered * 1000.0) + cost(box);
-                if (total < bestCost) (best, bestCost) = (box, total);
+                if (total < bestCost) (best, bestCost, bestCovers) = (box, total, covered);
             }
         }
 
-        Take(best.Grown(1));
-        return best;
+        return (best, bestCovers);
+    }
+
+    /// <summary>Finds a place for words or a bar, and takes it.</summary>
+    public Box Place(double width, double height, Func<Box, double> cost, Box? within = null)
+    {
+        var box = Find(width, height, cost, within).Box;
+        Take(box.Grown(1), Words);
+        return box;
     }
 
     private void Along(Point a, Point b, double near)

@@ -14,14 +14,14 @@ internal sealed class TemplateSheet(SheetRequest request, TemplateOptions option
     /// <param name="packetNumber">Its number in the packet, in words; may be empty.</param>
     public Sheet Draw(string packetNumber)
     {
-        var datums = DatumMarks.Lines(request.Results.Bench, plan, tile, options.Mirror).ToImmutableArray();
+        var datums = DatumMarks.Lines(request.Results.Bench, plan, tile).ToImmutableArray();
         DrawPiece();
         foreach (var d in datums) DrawDatum(d);
         DrawJoins();
         foreach (var label in piece.Labels) PlaceLabel(label);
-        foreach (var d in datums) PlaceAlong(d.A, d.B, d.Words, 2.5);
-        foreach (var (a, b, words, keep) in JoinMarks.Lines(plan, tile)) PlaceAlong(a + (keep * ((plan.OverlapMm / 2) + 1)), b + (keep * ((plan.OverlapMm / 2) + 1)), words, 2.5);
-        if (FarEdge() is var (from, to)) PlaceAlong(from, to, "other long edge of the stock", 2.5);
+        foreach (var d in datums) PlaceAlong(d.A, d.B, 2.5, d.Words, d.ShortWords);
+        foreach (var (a, b, words, keep) in JoinMarks.Lines(plan, tile)) PlaceAlong(a + (keep * ((plan.OverlapMm / 2) + 1)), b + (keep * ((plan.OverlapMm / 2) + 1)), 2.5, words);
+        if (FarEdge() is var (from, to)) PlaceAlong(from, to, 2.5, "other long edge of the stock");
         PlaceBarsAndWords(packetNumber);
         var title = plan.Tiles.Length == 1 ? "Template" : $"Template {tile.Number} of {plan.Tiles.Length}";
         var sheet = new Sheet(
@@ -46,7 +46,7 @@ internal sealed class TemplateSheet(SheetRequest request, TemplateOptions option
         foreach (var hole in request.Results.Holes)
         {
             var at = tile.PlanToSheet.Map(hole.At);
-            _room.Take(Box.Around(at).Grown(PieceMarks.Reach(hole)));
+            _room.Take(Box.Around(at).Grown(PieceMarks.Reach(hole)), FreeRoom.Words);
         }
     }
 
@@ -78,7 +78,7 @@ internal sealed class TemplateSheet(SheetRequest request, TemplateOptions option
         }
 
         _trueScale.AddRange(JoinMarks.Draw(plan, tile, piece.JoinMarks));
-        foreach (var mark in piece.JoinMarks.Where(m => plan.OnAssembled(tile).Holds(m.At))) _room.Take(Box.Around(map.Map(mark.At)).Grown(JoinMarks.RadiusMm + 8));
+        foreach (var mark in piece.JoinMarks.Where(m => plan.OnAssembled(tile).Holds(m.At))) _room.Take(Box.Around(map.Map(mark.At)).Grown(JoinMarks.RadiusMm + 7), FreeRoom.Words);
         var w = plan.Window;
         var (dx, dy) = (plan.OverlapMm * plan.Stretch.X, plan.OverlapMm * plan.Stretch.Y);
         if (tile.Column + 1 < plan.Columns) _room.Take(w with { MinX = w.MaxX - dx });
@@ -115,17 +115,24 @@ internal sealed class TemplateSheet(SheetRequest request, TemplateOptions option
         _room.Take(path);
     }
 
-    private void PlaceAlong(Point a, Point b, string text, double height)
+    /// <summary>Words along a line, the first of the wordings that finds free room, else the last.</summary>
+    private void PlaceAlong(Point a, Point b, double height, params ReadOnlySpan<string> wordings)
     {
         var upright = a.X == b.X;
-        var (w, h) = (Lettering.Width(text, height) + 1.5, height * 1.45);
-        if (upright) (w, h) = (h, w);
         var line = Box.Around(a, b);
-        double Far(Box box) => upright ? Math.Abs(box.Centre.X - a.X) * 3 : Math.Abs(box.Centre.Y - a.Y) * 3;
-        var box = _room.Place(w, h, b => Far(b) + (0.02 * b.Centre.To(line.Centre)), line.Grown(12));
-        _words.Add(upright
-            ? new TextMark(text, new Point(box.MaxX - (height * 0.3), box.MinY + 0.7), height, AngleDegrees: 90)
-            : new TextMark(text, new Point(box.MinX + 0.7, box.MinY + (height * 0.3)), height));
+        double Cost(Box box) => (upright ? Math.Abs(box.Centre.X - a.X) * 3 : Math.Abs(box.Centre.Y - a.Y) * 3) + (0.02 * box.Centre.To(line.Centre));
+        foreach (var text in wordings)
+        {
+            var (w, h) = (Lettering.Width(text, height) + 1.5, height * 1.45);
+            if (upright) (w, h) = (h, w);
+            var (box, covers) = _room.Find(w, h, Cost, line.Grown(12));
+            if (covers > 0 && text != wordings[^1]) continue;
+            _room.Take(box.Grown(1), FreeRoom.Words);
+            _words.Add(upright
+                ? new TextMark(text, new Point(box.MaxX - (height * 0.3), box.MinY + 0.7), height, AngleDegrees: 90)
+                : new TextMark(text, new Point(box.MinX + 0.7, box.MinY + (height * 0.3)), height));
+            return;
+        }
     }
 
     private void PlaceBarsAndWords(string packetNumber)
@@ -141,14 +148,45 @@ internal sealed class TemplateSheet(SheetRequest request, TemplateOptions option
         var (levelWay, uprightWay) = plan.FeedIsLevel ? ("along the feed", "across the sheet") : ("across the sheet", "along the feed");
         var box = _room.Place(CheckBars.Depth, CheckBars.Length(plan.Stretch.Y, half), b => (w.MaxX - b.MaxX) + FromSide(b));
         _words.AddRange(CheckBars.Draw(box, upright: true, plan.Stretch.Y, half, uprightWay));
-        var rows = TemplateStrip.Rows(request, options, plan, tile, packetNumber, half, w.Width);
-        var (width, height) = TemplateStrip.Size(rows);
-        _words.AddRange(TemplateStrip.Draw(_room.Place(width, height, b => b.MinX - w.MinX + FromSide(b)), rows));
+        PlaceStrip(packetNumber, half, b => b.MinX - w.MinX + FromSide(b));
         box = _room.Place(CheckBars.Length(plan.Stretch.X, half), CheckBars.Depth, b => ((b.MinX - w.MinX) * 0.5) + FromSide(b));
         _words.AddRange(CheckBars.Draw(box, upright: false, plan.Stretch.X, half, levelWay));
         if (plan.Tiles.Length == 1) return;
-        var (mapWidth, mapHeight) = AssemblyMap.Size(plan);
-        box = _room.Place(mapWidth, mapHeight, b => FromSide(b) + ((b.MinX - w.MinX) * 0.3));
-        _words.AddRange(AssemblyMap.Draw(box, plan, tile, request.Results.Plan.Outline));
+        PlaceMap(b => FromSide(b) + ((b.MinX - w.MinX) * 0.3));
+    }
+
+    /// <summary>The assembly map in the first size that finds free room.</summary>
+    private void PlaceMap(Func<Box, double> cost)
+    {
+        var tries = new List<(double Share, Box Box, int Covers)>();
+        foreach (var share in new[] { 1, 0.75, 0.55 })
+        {
+            var (width, height) = AssemblyMap.Size(plan, share);
+            var (box, covers) = _room.Find(width, height, cost);
+            tries.Add((share, box, covers));
+            if (covers == 0) break;
+        }
+
+        var best = tries.MinBy(t => t.Covers);
+        _room.Take(best.Box.Grown(1), FreeRoom.Words);
+        _words.AddRange(AssemblyMap.Draw(best.Box, best.Share, plan, tile, request.Results.Plan.Outline));
+    }
+
+    /// <summary>The strip in the first shape that finds free room, the widest and largest first; else the one that covers least.</summary>
+    private void PlaceStrip(string packetNumber, bool half, Func<Box, double> cost)
+    {
+        var tries = new List<(ImmutableArray<TemplateStrip.Row> Rows, Box Box, int Covers)>();
+        foreach (var (wide, small) in new[] { (1.0, false), (0.6, false), (1.0, true), (0.6, true), (0.4, true) })
+        {
+            var rows = TemplateStrip.Rows(request, options, plan, tile, packetNumber, half, small, Math.Max(60, plan.Window.Width * wide));
+            var (width, height) = TemplateStrip.Size(rows);
+            var (box, covers) = _room.Find(width, height, cost);
+            tries.Add((rows, box, covers));
+            if (covers == 0) break;
+        }
+
+        var best = tries.MinBy(t => t.Covers);
+        _room.Take(best.Box.Grown(1.5), FreeRoom.Words);
+        _words.AddRange(TemplateStrip.Draw(best.Box, best.Rows));
     }
 }

@@ -12,19 +12,24 @@ internal static class TemplateStrip
     /// <summary>One line of the strip.</summary>
     internal sealed record Row(string Text, double HeightMm, bool Bold);
 
-    /// <summary>The rows, broken to a width.</summary>
-    public static ImmutableArray<Row> Rows(SheetRequest request, TemplateOptions options, TilePlan plan, Tile tile, string packetNumber, bool half, double widthMm)
+    /// <summary>The rows, broken to a width; small: lettered for paper with little room.</summary>
+    public static ImmutableArray<Row> Rows(SheetRequest request, TemplateOptions options, TilePlan plan, Tile tile, string packetNumber, bool half, bool small, double widthMm)
     {
         var piece = request.Results.Plan;
         var what = options.DrillOnly ? "Drill template" : "Template";
         var place = plan.Tiles.Length == 1 ? "" : plan.Rows == 1 ? $" (from the left: {tile.Column + 1})" : $" (row {tile.Row + 1}, column {tile.Column + 1})";
         var rows = new List<Row>
         {
-            new(piece.Name, 5, true),
-            new($"Rev {piece.Revision} · {request.Date:yyyy-MM-dd} · {what}, sheet {tile.Number} of {plan.Tiles.Length}{place}", 3.5, true),
+            new(piece.Name, small ? 3.5 : 5, true),
+            new($"Rev {piece.Revision} · {request.Date:yyyy-MM-dd} · {what}, sheet {tile.Number} of {plan.Tiles.Length}{place}", small ? 2.5 : 3.5, true),
         };
         if (packetNumber.Length > 0) rows.Add(new(packetNumber, 2.5, false));
-        if (options.Mirror) rows.Add(new("MIRRORED – for the back face", 5, true));
+        if (options.Mirror)
+        {
+            rows.Add(new("MIRRORED – for the back face", small ? 3.5 : 5, true));
+            rows.Add(new("Turn the steel over about its long axis; its ends stay where they are.", 2.5, false));
+        }
+
         rows.Add(new($"True scale 1:1 on {PaperWords(options.Paper)}. Lines are 0.2 mm wide: work to their middle.", 2.5, false));
         rows.AddRange(CheckBars.Words(half).Select(w => new Row(w, 2.5, false)));
         if (options.Scale != PrintScale.True)

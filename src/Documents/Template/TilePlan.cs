@@ -34,8 +34,11 @@ public sealed record TilePlan(
     /// <summary>Most sheets a template is spread over.</summary>
     public const int MostSheets = 100;
 
-    /// <summary>Least printable width a template makes sense on, mm.</summary>
-    public const double LeastUsableMm = 70;
+    /// <summary>Least printable width of a cut sheet on which piece, bars and words find room, mm: A5 and larger.</summary>
+    public const double LeastUsableMm = 110;
+
+    /// <summary>The same of a roll, which is as long as needed, mm.</summary>
+    public const double LeastUsableRollMm = 75;
 
     /// <summary>Room kept between a datum edge and the border of the sheet when there is room to spare, mm.</summary>
     private const double DatumRoomMm = 7;
@@ -92,7 +95,8 @@ public sealed record TilePlan(
         var usable = (options.Paper.WidthMm - (2 * options.MarginMm)) / Math.Max(options.Scale.Across, options.Scale.Along);
         if (!double.IsFinite(usable) || !(options.MarginMm >= 0)) return "the paper's size and margin are not usable";
         if (options.Scale.Across is not (> 0.8 and < 1.25) || options.Scale.Along is not (> 0.8 and < 1.25)) return "the printer's correction is more than a quarter: measure the bars again";
-        if (usable < LeastUsableMm) return $"the paper prints only {Shown.Number(usable, 0)} mm across; a template needs {Shown.Number(LeastUsableMm, 0)} mm";
+        var least = options.Paper.Key == "roll" ? LeastUsableRollMm : LeastUsableMm;
+        if (usable < least) return $"the paper prints only {Shown.Number(usable, 0)} mm across; a template needs {Shown.Number(least, 0)} mm";
         if (options.OverlapMm is not (>= 5 and <= 40)) return "the overlap must be 5 to 40 mm";
         return options.SurroundMm is >= 0 and <= 200 ? null : "the surround must be 0 to 200 mm";
     }

@@ -16,10 +16,19 @@ internal static class TurnedSheet
     {
         StrokeMark s => s with { Path = s.Path.Transformed(turn) },
         FillMark f => f with { Loops = [.. f.Loops.Select(l => l.Transformed(turn))] },
-        TextMark t => t with { At = turn.Map(t.At), AngleDegrees = t.AngleDegrees + 90 },
+        TextMark t => Upright(t with { At = turn.Map(t.At), AngleDegrees = t.AngleDegrees + 90 }),
         ClippedMarks c => new ClippedMarks(
             Box.Around(turn.Map(new Point(c.Window.MinX, c.Window.MinY)), turn.Map(new Point(c.Window.MaxX, c.Window.MaxY))),
             [.. c.Marks.Select(m => Turned(m, turn))]),
         _ => throw new InvalidOperationException("unknown mark"),
     };
+
+    /// <summary>Words that would stand on their head, turned about in their own place; arrows in them keep pointing where they did.</summary>
+    private static TextMark Upright(TextMark t)
+    {
+        if (t.AngleDegrees != 180) return t;
+        var text = string.Concat(t.Text.Select(c => c switch { '↑' => '↓', '↓' => '↑', _ => c }));
+        var anchor = t.Anchor switch { TextAnchor.Left => TextAnchor.Right, TextAnchor.Right => TextAnchor.Left, _ => TextAnchor.Middle };
+        return t with { Text = text, At = t.At - new Point(0, t.HeightMm), Anchor = anchor, AngleDegrees = 0 };
+    }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Tangwright.Core;
 using Tangwright.Documents;
 using Tangwright.Foundation;
+using Path = Tangwright.Foundation.Path;
 
 namespace Tangwright.Tests;
 
