@@ -30,7 +30,7 @@ public static class AllFindings
             InsideRadiusFindings.Corners(results),
             PlungeFindings.Line(results),
             PlungeFindings.Edge(results, edge),
-            BevelFindings.IntoHoles(results, edge),
+            BevelFindings.IntoHoles(results, edge, clearances),
             BevelFindings.PastSpine(results, edge),
             BevelFindings.TakenAsFlat(results),
             EdgeFindings.Thickness(results),

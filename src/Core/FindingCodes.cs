@@ -93,9 +93,6 @@ public static class FindingCodes
     /// <summary>The edge is as thick as the stock.</summary>
     public const string EdgeThickerThanStock = "edge.thicker-than-stock";
 
-    /// <summary>The edge before hardening is thinner than the finished one.</summary>
-    public const string EdgeThinnerBeforeHardening = "edge.thinner-before-hardening";
-
     /// <summary>The sharpening angle is no steeper than the bevel.</summary>
     public const string SharpeningFlatterThanBevel = "edge.sharpening-flatter-than-bevel";
 
@@ -136,7 +133,6 @@ public static class FindingCodes
             new(WebToOutline, Severity.Error, "Little steel between a hole and the outline: warning under the stock thickness, error under half of it or under 1.5 mm."),
             new(PlungeMissesPiece, Severity.Error, "The plunge line does not cross the piece."),
             new(EdgeThickerThanStock, Severity.Error, "The edge is planned as thick as the stock or thicker: there is nothing to grind."),
-            new(EdgeThinnerBeforeHardening, Severity.Error, "The edge before hardening is thinner than the finished edge: steel cannot be put back."),
             new(OutlineNearBarEdge, Severity.Warning, "The piece comes within 1 mm of the bar's long edge, where mill edge and scale are."),
             new(OutlineNearBarEnd, Severity.Warning, "The piece fits the bar, but not with its end allowance."),
             new(InsideRadius, Severity.Warning, "A hollow of the outline is tighter than the smallest wheel of the shop."),

@@ -67,6 +67,9 @@ public sealed record SheetRequest(
 /// <param name="Last">Last sheet.</param>
 public readonly record struct SheetSpan(int First, int Last)
 {
+    /// <summary>"sheet 4" or "sheets 5–8".</summary>
+    public string InWords => (First == Last ? "sheet " : "sheets ") + this;
+
     /// <summary>"4" or "5–8".</summary>
     public override string ToString() => First == Last ? $"{First}" : $"{First}–{Last}";
 }

@@ -1,3 +1,4 @@
+using System.Text;
 using Tangwright.Formats;
 using Tangwright.Foundation;
 
@@ -18,8 +19,8 @@ public static class ExportDrawing
             var drawing = PieceDrawing.Of(work.WorkUp());
             var bytes = to.ToLowerInvariant() switch
             {
-                "dxf" => DxfWriter.Write(drawing),
-                "svg" => SvgWriter.Write(drawing),
+                "dxf" => Encoding.UTF8.GetBytes(DxfWriter.Write(drawing)),
+                "svg" => Encoding.UTF8.GetBytes(SvgWriter.Write(drawing)),
                 _ => null,
             };
             if (bytes is null) return Checked<string>.Bad(Fault.OfFile("--to", $"\"{to}\" is not a drawing this can write", "write dxf or svg"));

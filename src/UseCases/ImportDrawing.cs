@@ -31,8 +31,9 @@ public sealed record ImportRequest(
 
 /// <summary>A plan made from a drawing.</summary>
 /// <param name="PlanPath">Where it was written.</param>
-/// <param name="Piece">What was found, taken and left out.</param>
-public sealed record ImportedPlan(string PlanPath, ImportedPiece Piece);
+/// <param name="Taken">What was taken from the drawing, a line each.</param>
+/// <param name="LeftOut">What was left out and why, a line each.</param>
+public sealed record ImportedPlan(string PlanPath, ImmutableArray<string> Taken, ImmutableArray<string> LeftOut);
 
 /// <summary>Makes a plan from an outline and holes drawn elsewhere.</summary>
 public static class ImportDrawing
@@ -63,17 +64,18 @@ public static class ImportDrawing
             var read = PlanReader.Read(text, path);
             if (!read.IsGood) return Checked<ImportedPlan>.Bad(read.Faults);
             var written = OutputFolder.Write([new OutputFile(path, Encoding.UTF8.GetBytes(text))], request.Overwrite);
-            return written.Length > 0 ? Checked<ImportedPlan>.Bad(written) : Checked<ImportedPlan>.Good(new ImportedPlan(path, piece));
+            return written.Length > 0 ? Checked<ImportedPlan>.Bad(written) : Checked<ImportedPlan>.Good(new ImportedPlan(path, piece.Taken, piece.LeftOut));
         });
     }
 
     private static Checked<MaybeLength> Read(string option, string? text)
     {
         if (text is null) return Checked<MaybeLength>.Good(new MaybeLength(null));
-        var read = LengthText.Read(text);
-        return read.Length is { } length && length > Length.Zero
-            ? Checked<MaybeLength>.Good(new MaybeLength(length))
-            : Checked<MaybeLength>.Bad(Fault.OfFile(option, read.Message ?? $"\"{text}\" is not a size", read.Remedy ?? "write it as \"3 mm\" or \"1/8 in\""));
+        var read = LengthText.Read(text, unitMm: 1);
+        if (!read.IsGood) return Checked<MaybeLength>.Bad(Fault.OfFile(option, read.Message, read.Remedy));
+        return read.Value.Length > Length.Zero
+            ? Checked<MaybeLength>.Good(new MaybeLength(read.Value.Length))
+            : Checked<MaybeLength>.Bad(Fault.OfFile(option, $"\"{text}\" is not a size above 0", "write it as \"3 mm\" or \"1/8 in\""));
     }
 
     private sealed record MaybeLength(Length? Length);

@@ -49,11 +49,11 @@ public static class MakePacket
                 else
                 {
                     Add("packet.pdf", PdfWriter.Write(packet));
-                    Add("template.pdf", PdfWriter.Write(PrintTemplate.Sheets(request, drillOnly: false)));
-                    Add("holes.csv", Encoding.UTF8.GetBytes(HoleCsv.Of(results)));
+                    if (TemplateSheets.Trouble(request, TemplateOptions.For(request)) is null) Add("template.pdf", PdfWriter.Write(PrintTemplate.Sheets(request, TemplateOptions.For(request))));
+                    Add("holes.csv", CsvWriter.Write(HoleCsv.Rows(results)));
                     var drawing = PieceDrawing.Of(results);
-                    Add("outline.svg", SvgWriter.Write(drawing));
-                    Add("outline.dxf", DxfWriter.Write(drawing));
+                    Add("outline.svg", Encoding.UTF8.GetBytes(SvgWriter.Write(drawing)));
+                    Add("outline.dxf", Encoding.UTF8.GetBytes(DxfWriter.Write(drawing)));
                     Add("figures.json", Encoding.UTF8.GetBytes(Figures.Json(results)));
                 }
 

@@ -38,10 +38,10 @@ public static class NewPlan
         var path = System.IO.Path.Combine(folder ?? "", bare + OpenWork.PlanEnding);
         return TextFile.Read(System.IO.Path.Combine(ProgramData.Starters, starter + OpenWork.PlanEnding))
             .Then(text => PlanReader.Read(text, starter + OpenWork.PlanEnding))
-            .Then(plan => PlanEdit.SetText(plan, "name", Spoken(leaf)))
-            .Then(text =>
+            .Then(plan => PlanEdit.SetText(plan, "", "name", Spoken(leaf)))
+            .Then(plan =>
             {
-                var faults = OutputFolder.Write([new OutputFile(path, Encoding.UTF8.GetBytes(text))], overwrite);
+                var faults = OutputFolder.Write([new OutputFile(path, Encoding.UTF8.GetBytes(plan.Text))], overwrite);
                 return faults.Length > 0 ? Checked<string>.Bad(faults) : Checked<string>.Good(path);
             });
     }

@@ -53,33 +53,32 @@ public static class OpenWork
                 (System.IO.Path.Combine(folder, "shop.toml"), "shop.toml beside the plan"),
                 (System.IO.Path.Combine(ProgramData.OwnFolder, "shop.toml"), "your own shop.toml"),
             ];
-        var builtIn = TextFile.Read(ProgramData.BuiltInShop).Then(text => ShopReader.ReadBuiltIn(text, "data/shop.toml"));
-        if (!builtIn.IsGood) return Checked<FoundShop>.Bad(builtIn.Faults);
         foreach (var (path, words) in places)
         {
             if (named is null && !System.IO.File.Exists(path)) continue;
             return TextFile.Read(path)
-                .Then(text => ShopReader.Read(text, path, builtIn.Value))
+                .Then(text => ShopReader.Read(text, path))
                 .Then(s => Checked<FoundShop>.Good(new FoundShop(s, words, System.IO.Path.GetDirectoryName(path) ?? "")));
         }
 
-        return Checked<FoundShop>.Good(new FoundShop(builtIn.Value, "assumed shop (built in; no shop file of your own was found)", folder));
+        return Checked<FoundShop>.Good(new FoundShop(ShopReader.BuiltIn, "assumed shop (built in; no shop file of your own was found)", folder));
     }
 
     private static Checked<FoundSteel> FindSteel(string name, string shopFolder)
     {
-        foreach (var folder in new[] { System.IO.Path.Combine(shopFolder, "steels"), System.IO.Path.Combine(ProgramData.OwnFolder, "steels"), ProgramData.Steels })
+        var own = new List<Steel>();
+        foreach (var folder in new[] { System.IO.Path.Combine(shopFolder, "steels"), System.IO.Path.Combine(ProgramData.OwnFolder, "steels") })
         {
             if (!System.IO.Directory.Exists(folder)) continue;
             foreach (var file in System.IO.Directory.EnumerateFiles(folder, "*.toml").Order(StringComparer.Ordinal))
             {
                 var read = TextFile.Read(file).Then(text => SteelReader.Read(text, file));
                 if (!read.IsGood) return Checked<FoundSteel>.Bad(read.Faults);
-                if (SteelName.Matches(read.Value, name)) return Checked<FoundSteel>.Good(new FoundSteel(read.Value));
+                own.Add(read.Value);
             }
         }
 
-        return Checked<FoundSteel>.Good(new FoundSteel(null));
+        return Checked<FoundSteel>.Good(new FoundSteel(new SteelList(own).Find(name) ?? SteelList.BuiltIn.Find(name)));
     }
 
     private sealed record FoundShop(Shop Shop, string Words, string Folder);

@@ -14,7 +14,9 @@ public static class PrintTemplate
             var results = work.WorkUp();
             return print.For(work, results).Then(request =>
             {
-                var sheets = Sheets(request, drillOnly);
+                var options = TemplateOptions.For(request, drillOnly);
+                if (TemplateSheets.Trouble(request, options) is { } trouble) return Checked<WrittenPacket>.Bad(Fault.OfFile(planPath, "the template cannot be drawn: " + trouble, "choose larger paper with --paper, or a roll"));
+                var sheets = Sheets(request, options);
                 var name = (drillOnly ? "drill-only" : "template") + (request.Mirror ? "-mirrored" : "") + ".pdf";
                 var file = System.IO.Path.Combine(folder ?? MakePacket.PacketFolder(planPath), name);
                 var faults = OutputFolder.Write([new OutputFile(file, PdfWriter.Write(sheets))], overwrite);
@@ -25,6 +27,6 @@ public static class PrintTemplate
         });
 
     /// <summary>The template's sheets bound alone.</summary>
-    internal static SheetSet Sheets(SheetRequest request, bool drillOnly)
-        => new(request.Results.Plan.Name + " - template", request.Date, TemplateSheets.Draw(request, drillOnly));
+    internal static SheetSet Sheets(SheetRequest request, TemplateOptions options)
+        => new(request.Results.Plan.Name + " - template", request.Date, TemplateSheets.Draw(request, options));
 }

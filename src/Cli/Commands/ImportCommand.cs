@@ -38,8 +38,8 @@ internal static class ImportCommand
                 p.GetValue(join),
                 p.GetValue(overwrite)));
             if (!made.IsGood) return Says.Faults(made.Faults);
-            foreach (var t in made.Value.Piece.Taken) Says.Line("taken: " + t);
-            foreach (var t in made.Value.Piece.LeftOut) Says.Line("left out: " + t);
+            foreach (var t in made.Value.Taken) Says.Line("taken: " + t);
+            foreach (var t in made.Value.LeftOut) Says.Line("left out: " + t);
             Says.Line($"wrote {made.Value.PlanPath}");
             Says.Line($"next: look it over, say which part is the edge, then tangwright check {made.Value.PlanPath}");
             return ExitCode.Answered;

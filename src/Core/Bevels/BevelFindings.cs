@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Tangwright.Foundation;
 
 namespace Tangwright.Core;
@@ -5,14 +6,17 @@ namespace Tangwright.Core;
 /// <summary>Is there steel for the bevel, and is it clear of the holes?</summary>
 public static class BevelFindings
 {
-    private const int Stations = 32;
+    private const int Stations = 24;
 
     /// <summary>Holes within the bevel.</summary>
-    public static IEnumerable<Finding> IntoHoles(Results r, EdgeSpan? edge)
+    public static IEnumerable<Finding> IntoHoles(Results r, EdgeSpan? edge, ImmutableArray<HoleClearance> clearances)
     {
         if (edge is null || r.Plan.Bevel is not { } bevel) yield break;
-        foreach (var h in r.Holes)
+        foreach (var c in clearances)
         {
+            // the edge is part of the outline, so it lies no nearer than that
+            var h = c.Hole;
+            if (c.Inside && bevel.Height is { } most && c.WebMm >= most.Mm) continue;
             var foot = Nearest.On(edge.Path, h.At);
             var rim = foot.Distance - (0.5 * h.Diameter.Mm);
             if (bevel.Height is { } height && rim >= height.Mm) continue;
@@ -68,21 +72,22 @@ public static class BevelFindings
             "allow for it when you compare weights");
     }
 
-    /// <summary>Steel square to the edge, inwards to the other side, at even stations of the edge, mm.</summary>
+    /// <summary>Steel square to the edge, inwards to the other side, at about even stations of the edge, mm.</summary>
     internal static double[] Depths(Results r, EdgeSpan edge)
     {
         var rays = new RayHits(r.Piece.Outer.Segments);
         var hits = new RayHit[rays.MostHits];
         var reach = r.Piece.Outer.Bounds.Width + r.Piece.Outer.Bounds.Height;
         var depths = new List<double>(Stations);
-        var total = edge.Path.Length;
+        var lengths = edge.Path.Segments.Select(s => s.Start.To(s.At(0.5)) + s.At(0.5).To(s.End)).ToArray(); // near enough for stations
+        var total = lengths.Sum();
         var (before, i) = (0.0, 0);
         for (var k = 0; k < Stations; k++)
         {
             var at = total * (k + 0.5) / Stations;
-            while (i < edge.Path.Segments.Length - 1 && before + edge.Path.Segments[i].Length < at) before += edge.Path.Segments[i++].Length;
+            while (i < lengths.Length - 1 && before + lengths[i] < at) before += lengths[i++];
             var s = edge.Path.Segments[i];
-            var t = Math.Clamp((at - before) / s.Length, 0, 1);
+            var t = Math.Clamp((at - before) / lengths[i], 0, 1);
             if (rays.Along(s.At(t), s.Tangent(t).Left, 1e-6, reach, hits) > 0) depths.Add(hits[0].Distance);
         }
 

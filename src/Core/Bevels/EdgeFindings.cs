@@ -24,20 +24,6 @@ public static class EdgeFindings
                 "geometry",
                 $"a thinner edge: 0.5 mm (0.020 in) finished on a hatchet, 0.25 mm (0.010 in) on a kitchen knife ({SourceTag.CommonPractice})");
         }
-
-        if (bevel.EdgeBeforeHardening is { } before && before < bevel.EdgeFinished)
-        {
-            yield return new Finding(
-                FindingCodes.EdgeThinnerBeforeHardening,
-                Severity.Error,
-                "edge",
-                null,
-                $"The edge is {Shown.Both(before)} before hardening but {Shown.Both(bevel.EdgeFinished)} finished: grinding only takes off.",
-                Shown.Both(before),
-                $"at least {Shown.Both(bevel.EdgeFinished)}",
-                "geometry",
-                $"{Shown.Both(bevel.EdgeFinished)} or more before hardening");
-        }
     }
 
     /// <summary>Sharpening angle no steeper than the bevel. Bevel angle per side = atan((T − e) / 2h), one-sided atan((T − e) / h), where it is flattest.</summary>

@@ -86,7 +86,7 @@ internal sealed class BevelRay
         var count = _boundary.Along(p, u, 1e-7, most, _hits);
         if (count == 0 && startsInSteel == false) return story + 3;
         var cut = _ball.Reach(p, u, most, curvature);
-        if (cut < most) (most, end) = (cut, 3);
+        if (cut < most * (1 - 1e-9)) (most, end) = (cut, 3);
 
         var from = 0.0;
         var side = startsInSteel switch { true => 1, false => -1, null => 0 };

@@ -47,7 +47,7 @@ public static class InsideRadiusFindings
     public static IEnumerable<Finding> Corners(Results r)
     {
         var wheel = r.Shop.Wheels.MinBy(w => w.Diameter.Mm);
-        var sharp = TightHollow.Corners(r.Piece.Outer).Where(h => h.TurnRad * 180 / Math.PI > SharpDegrees && !Drilled(r.Holes, h)).ToArray();
+        var sharp = TightHollow.Corners(r.Piece.Outer).Where(h => h.TurnRadians * 180 / Math.PI > SharpDegrees && !Drilled(r.Holes, h)).ToArray();
         foreach (var h in sharp.Take(MostTold))
         {
             var more = sharp.Length > MostTold ? $" ({sharp.Length} such places in all)" : "";
@@ -57,8 +57,8 @@ public static class InsideRadiusFindings
                 Severity.Warning,
                 Where(h.Place),
                 h.Place,
-                $"Sharp inside corner of {Shown.Number(180 - (h.TurnRad * 180 / Math.PI), 0)}°: no wheel makes it, and cracks start there in the quench{more}.",
-                $"radius 0, turned by {Shown.Number(h.TurnRad * 180 / Math.PI, 0)}°",
+                $"Sharp inside corner of {Shown.Number(180 - (h.TurnRadians * 180 / Math.PI), 0)}°: no wheel makes it, and cracks start there in the quench{more}.",
+                $"radius 0, turned by {Shown.Number(h.TurnRadians * 180 / Math.PI, 0)}°",
                 $"radius {Shown.Both(Length.OfMm(LeastBeforeHardeningMm))} before hardening",
                 SourceTag.CommonPractice,
                 $"a radius of at least {Shown.Both(Length.OfMm(LeastBeforeHardeningMm))}{byWheel}, or drill {DrillFor(r.Shop, 2 * LeastBeforeHardeningMm)} in the corner before profiling");

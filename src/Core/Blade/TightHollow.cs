@@ -5,12 +5,12 @@ namespace Tangwright.Core;
 /// <summary>A hollow of the outline that a wheel cannot follow.</summary>
 /// <param name="Place">Where it is tightest, mm.</param>
 /// <param name="RadiusMm">Least radius, mm; 0 for a sharp corner.</param>
-/// <param name="TurnRad">How far the outline turns in it, radians.</param>
-public readonly record struct TightHollow(Point Place, double RadiusMm, double TurnRad)
+/// <param name="TurnRadians">How far the outline turns in it, radians.</param>
+public readonly record struct TightHollow(Point Place, double RadiusMm, double TurnRadians)
 {
     /// <summary>Steel a wheel of a larger radius leaves in the bottom of the hollow, mm: (R − r)(1/cos(θ/2) − 1), exact for an arc of radius r that turns by θ between straight flanks.</summary>
     public double LeftBy(double wheelRadiusMm)
-        => TurnRad >= Math.PI ? double.PositiveInfinity : Math.Max(0, wheelRadiusMm - RadiusMm) * ((1 / Math.Cos(0.5 * TurnRad)) - 1);
+        => TurnRadians >= Math.PI ? double.PositiveInfinity : Math.Max(0, wheelRadiusMm - RadiusMm) * ((1 / Math.Cos(0.5 * TurnRadians)) - 1);
 
     /// <summary>Sharp inside corners of a loop that has steel to its left.</summary>
     public static IEnumerable<TightHollow> Corners(Path outer)
@@ -43,7 +43,7 @@ public readonly record struct TightHollow(Point Place, double RadiusMm, double T
             }
             else if (MayCurveIn(s))
             {
-                const int steps = 24;
+                const int steps = 16;
                 for (var k = 0; k <= steps; k++)
                 {
                     var t = (double)k / steps;

@@ -64,15 +64,16 @@ public static class HoleRuleFindings
     /// <summary>Diameter over 0.45 of the height of the piece at the hole, square to the grip or else to x.</summary>
     public static IEnumerable<Finding> ShareOfHeight(Results r, ImmutableArray<HoleClearance> clearances)
     {
-        if (r.Holes.IsEmpty) yield break;
+        // the height at a hole is at least twice its centre's distance from the outline
+        ImmutableArray<HoleClearance> maybe = [.. clearances.Where(c => c.WebMm >= 0 && c.Hole.Diameter.Mm > 2 * HeightShare * c.CentreMm)];
+        if (maybe.IsEmpty) yield break;
         var across = r.Plan.Grip is { } grip && grip.From.To(grip.To) > 0 ? (grip.To - grip.From).Unit.Left : new Point(0, 1);
         var rays = new RayHits(r.Piece.Outer.Segments);
         var hits = new RayHit[rays.MostHits];
         var reach = r.Piece.Outer.Bounds.Width + r.Piece.Outer.Bounds.Height;
         var wide = new List<(PlacedHole Hole, double HeightMm)>();
-        foreach (var c in clearances)
+        foreach (var c in maybe)
         {
-            if (c.WebMm < 0) continue;
             var n = rays.Along(c.Hole.At, across, -reach, reach, hits);
             var (above, below) = (double.PositiveInfinity, double.PositiveInfinity);
             for (var i = 0; i < n; i++)

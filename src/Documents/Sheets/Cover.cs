@@ -40,13 +40,13 @@ public static class Cover
         var r = request.Results;
         int Count(Severity s) => r.Findings.Count(f => f.Severity == s);
         var (errors, warnings, notes) = (Count(Severity.Error), Count(Severity.Warning), Count(Severity.Note));
-        var where = request.SheetNumbers.TryGetValue(FindingsSheet.Key, out var n) ? $" (sheet {n})" : "";
+        var where = request.SheetNumbers.TryGetValue(FindingsSheet.Key, out var n) ? $" ({n.InWords})" : "";
         return errors + warnings + notes == 0
             ? $"No findings{where}: a pass is not proof."
-            : $"Findings{where}: {Number(errors, "error")}, {Number(warnings, "warning")}, {Number(notes, "note")}." + (errors > 0 ? " MEND ERRORS FIRST." : "");
+            : $"Findings{where}: {string.Join(", ", new[] { Number(errors, "error"), Number(warnings, "warning"), Number(notes, "note") }.Where(n => n.Length > 0))}." + (errors > 0 ? " MEND ERRORS FIRST." : "");
     }
 
-    private static string Number(int n, string word) => n == 1 ? $"1 {word}" : $"{n} {word}s";
+    private static string Number(int n, string word) => n == 0 ? "" : n == 1 ? $"1 {word}" : $"{n} {word}s";
 
     private static FlowRow Weights(SheetRequest request)
     {
@@ -92,15 +92,15 @@ public static class Cover
         ];
         var heights = lines.Select(l => Math.Min(3, Lettering.Wrap(TextSpace.Clean(l.Value), width - Left, 3).Length) * TextSpace.LineMm(3)).ToArray();
 
-        // the list of sheets is not known before they are counted: always room for one line
-        return new FlowRow(heights[0] + heights[1] + TextSpace.LineMm(3) + 2, (canvas, box) =>
+        // the list of sheets is not known before they are counted: always room for two lines
+        return new FlowRow(heights[0] + heights[1] + (2 * TextSpace.LineMm(Canvas.SmallMm)) + 3, (canvas, box) =>
         {
             var y = box.MaxY - 1;
             for (var i = 0; i < lines.Length; i++)
             {
                 canvas.Text(lines[i].Name, new Point(box.MinX, y - 3.6), 3, bold: true);
                 if (i < 2) canvas.Wrapped(lines[i].Value, new Point(box.MinX + Left, y), width - Left, 3, mostLines: 3);
-                else canvas.Fitted(lines[i].Value, new Point(box.MinX + Left, y - 3.6), width - Left, 3);
+                else canvas.Wrapped(lines[i].Value, new Point(box.MinX + Left, y - 0.6), width - Left, Canvas.SmallMm, mostLines: 2);
                 y -= heights[i];
             }
         });

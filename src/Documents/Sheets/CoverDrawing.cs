@@ -49,7 +49,7 @@ internal static class CoverDrawing
         canvas.DimensionAlong(new Point(on.MinX, on.MinY), new Point(on.MaxX, on.MinY), y, FigureText.Size(results.Outline.Length, units));
         canvas.DimensionAcross(new Point(on.MaxX, on.MinY), new Point(on.MaxX, on.MaxY), on.MaxX + 4, Units(units).Select(u => FigureText.Size(results.Outline.Height, u)).ToArray());
         y -= 5;
-        var holes = results.Holes.Length == 0 ? "" : request.SheetNumbers.TryGetValue(HolesSheet.Key, out var n) ? $"Holes: sheet {n}. " : "Holes: see the hole table. ";
+        var holes = results.Holes.Length == 0 ? "" : request.SheetNumbers.TryGetValue(HolesSheet.Key, out var n) ? $"Holes: {n.InWords}. " : "Holes: see the hole table. ";
         canvas.Fitted($"{holes}Scale {view.ScaleName}; do not measure from this drawing. Open circle: datum.", new Point(room.MinX, y), room.Width, Canvas.SmallMm);
         return y - 3;
     }

@@ -76,7 +76,7 @@ public static class HolesSheet
     {
         var (drill, instead) = DrillText.For(hole, request.Results.Shop);
         var second = instead.Length > 0;
-        canvas.Fitted(drill, new Point(box.MinX, box.MaxY - (second ? 2.9 : 4.4)), box.Width, second ? Canvas.SmallMm : Canvas.TextMm, bold: second);
+        canvas.Fitted(drill, new Point(box.MinX, box.MaxY - (second ? 2.9 : 4.4)), box.Width, second ? Canvas.SmallMm : Canvas.TextMm);
         if (second) canvas.Fitted(instead, new Point(box.MinX, box.MaxY - 5.8), box.Width, Canvas.SmallMm);
     }
 

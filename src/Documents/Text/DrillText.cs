@@ -20,7 +20,7 @@ public static class DrillText
         if (near is not null && Math.Abs((near.Diameter - hole.Diameter).Mm) <= SameMm) return ($"{word} {near.Name}", "");
         if (near is null) return (hole.Make == HoleMake.Ream ? "NO REAMER OWNED" : "NO DRILL OWNED", "");
         DrillSize?[] around = [owned.LastOrDefault(d => d.Diameter < hole.Diameter), owned.FirstOrDefault(d => d.Diameter > hole.Diameter)];
-        return ("NOT OWNED", "nearest " + string.Join(", ", around.OfType<DrillSize>().Select(d => d.Name)));
+        return ("NOT OWNED; near", string.Join(", ", around.OfType<DrillSize>().Select(d => d.Name)));
     }
 
     /// <summary>Use and making in a few words: "lightening", "pin, ream".</summary>

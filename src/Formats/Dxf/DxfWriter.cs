@@ -49,9 +49,9 @@ public static class DxfWriter
         return head.ToString() + body;
     }
 
-    /// <summary>A layer's name without the marks DXF forbids in names.</summary>
+    /// <summary>A layer's name in plain ASCII, without the marks DXF forbids in names.</summary>
     private static string LayerName(string name)
-        => name.Length == 0 ? "0" : new string([.. name.Select(c => "<>/\\\":;?*|=`".Contains(c, StringComparison.Ordinal) || char.IsControl(c) ? '_' : c)]);
+        => name.Length == 0 ? "0" : new string([.. name.Select(c => c is <= ' ' or > '~' || "<>/\\\":;?*|=`,".Contains(c, StringComparison.Ordinal) ? '_' : c)]);
 
     private static void Tables(DxfText t, FlatDrawing drawing)
     {

@@ -61,20 +61,21 @@ public sealed class SplitPanels
             _stories[i] = Take(x, _room[i]);
         }
 
-        if (depth < Deepest)
+        var agree = depth >= Deepest || Agree(a, b, breakAtA, breakAtB);
+        for (var i = 1; i < Nodes && depth < Deepest; i++)
         {
-            for (var i = 1; i < Nodes; i++)
-            {
-                if (_stories[i] == _stories[i - 1]) continue;
-                if (IsNothing(b - a)) break;
-                var at = FindBreak(i);
-                Panel(a, at, breakAtA, breakAtB: true, depth + 1);
-                Panel(at, b, breakAtA: true, breakAtB, depth + 1);
-                return;
-            }
+            if (_stories[i] == _stories[i - 1] || IsNothing(b - a)) continue;
+            var (lo, hi) = Break(i, 1e-5 * (b - a));
+
+            // another story but neither a step nor a kink that is felt
+            if (agree && !IsStep(b - a)) continue;
+            for (var c = 0; c < _sum.Length; c++) _sum[c] += 0.5 * (_left[c] + _right[c]) * (hi - lo);
+            Panel(a, lo, breakAtA, breakAtB: true, depth + 1);
+            Panel(hi, b, breakAtA: true, breakAtB, depth + 1);
+            return;
         }
 
-        if (depth >= Deepest || Agree(a, b, breakAtA, breakAtB))
+        if (agree)
         {
             Sum7(a, b, breakAtA, breakAtB);
             return;
@@ -117,19 +118,17 @@ public sealed class SplitPanels
         return true;
     }
 
-    // the place between two nodes where the story changes, near enough that what lies between no longer counts
-    private double FindBreak(int i)
+    // the sliver between two nodes in which the story changes, so narrow that its place no longer counts
+    private (double Lo, double Hi) Break(int i, double narrow)
     {
         var (lo, hi) = (_places[i - 1], _places[i]);
         _room[i - 1].CopyTo(_left, 0);
         _room[i].CopyTo(_right, 0);
         var story = _stories[i - 1];
-        for (var k = 0; k < 50; k++)
+        for (var k = 0; k < 60 && (hi - lo > narrow || Counts(hi - lo)); k++)
         {
-            var counts = false;
-            for (var c = 0; c < _scale.Length && !counts; c++) counts = Math.Abs(_left[c] - _right[c]) * (hi - lo) > 0.01 * _scale[c];
             var mid = 0.5 * (lo + hi);
-            if (!counts || mid <= lo || mid >= hi) break;
+            if (mid <= lo || mid >= hi) break;
             if (Take(mid, _middle) == story)
             {
                 lo = mid;
@@ -142,7 +141,28 @@ public sealed class SplitPanels
             }
         }
 
-        return 0.5 * (lo + hi);
+        return (lo, hi);
+    }
+
+    // whether the values on the two sides of the last break differ by more than a panel may err
+    private bool IsStep(double panel)
+    {
+        for (var c = 0; c < _scale.Length; c++)
+        {
+            if (Math.Abs(_left[c] - _right[c]) * panel > _scale[c] + (1e-4 * panel * Math.Max(Math.Abs(_left[c]), Math.Abs(_right[c])))) return true;
+        }
+
+        return false;
+    }
+
+    private bool Counts(double width)
+    {
+        for (var c = 0; c < _scale.Length; c++)
+        {
+            if (Math.Abs(_left[c] - _right[c]) * width > 0.01 * _scale[c]) return true;
+        }
+
+        return false;
     }
 
     private bool Agree(double a, double b, bool breakAtA, bool breakAtB)

@@ -16,8 +16,19 @@ internal readonly record struct DxfPair(int Code, int Line, ReadOnlyMemory<byte>
         get
         {
             var s = Encoding.UTF8.GetString(Value.Span);
-            return s.Contains('\uFFFD') ? Encoding.Latin1.GetString(Value.Span) : s;
+            return Unescaped(s.Contains('\uFFFD') ? Encoding.Latin1.GetString(Value.Span) : s);
         }
+    }
+
+    /// <summary>Letters beyond ASCII stand as \U+XXXX in older files.</summary>
+    private static string Unescaped(string s)
+    {
+        for (var at = s.IndexOf("\\U+", StringComparison.Ordinal); at >= 0 && at + 7 <= s.Length; at = s.IndexOf("\\U+", at + 1, StringComparison.Ordinal))
+        {
+            if (ushort.TryParse(s.AsSpan(at + 3, 4), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var c)) s = string.Concat(s.AsSpan(0, at), ((char)c).ToString(), s.AsSpan(at + 7));
+        }
+
+        return s;
     }
 
     public bool Is(ReadOnlySpan<byte> word) => Value.Span.SequenceEqual(word);

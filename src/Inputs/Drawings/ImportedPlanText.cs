@@ -42,7 +42,7 @@ public static class ImportedPlanText
             s.Append($"\n[[hole]]{(Clean(h.Layer) is "0" or "" ? "" : $"                   # layer {Clean(h.Layer)}")}\n");
             s.Append($"name = \"H{i + 1}\"\n");
             s.Append($"at = [{N(h.Centre.X)}, {N(h.Centre.Y)}]\n");
-            s.Append($"diameter = {PathData.Number(Rounded(h.DiameterMm, unitMm), unitMm)}\n");
+            s.Append($"diameter = {Diameter(Length.OfMm(h.DiameterMm), units)}\n");
             s.Append(i == 0 ? "use = \"lightening\"         # lightening, pin, lanyard, glue, locating, hanging\n" : "use = \"lightening\"\n");
         }
 
@@ -61,8 +61,16 @@ public static class ImportedPlanText
         s.Append("# sharpen_per_side = 16\n");
     }
 
-    /// <summary>A diameter rid of the writer's last digits: a micron's thousandth.</summary>
-    private static double Rounded(double mm, double unitMm) => Math.Round(mm / unitMm, 8) * unitMm;
+    /// <summary>A diameter as the maker writes it: whole tenths of a millimetre, or sixty-fourths of an inch, where it is one to 1e-6 mm; else a number in the plan's unit.</summary>
+    private static string Diameter(Length d, LengthUnit units)
+    {
+        const double nearMm = 1e-6;
+        var metric = Math.Abs(Math.Round(d.Mm, 1) - d.Mm) <= nearMm;
+        if (metric) return units == LengthUnit.Mm ? Shown.Trimmed(d.Mm, 1) : $"\"{Shown.Trimmed(d.Mm, 1)} mm\"";
+        var inch = SixtyFourths.Nearest(d);
+        if (inch.Sixtyfourths > 0 && Math.Abs(inch.Error.Mm) <= nearMm) return $"\"{inch} in\"";
+        return PathData.Number(d.Mm, units == LengthUnit.Inch ? Length.MmPerInch : 1);
+    }
 
     private static void Comments(StringBuilder s, ImmutableArray<string> lines)
     {

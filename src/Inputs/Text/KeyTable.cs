@@ -52,6 +52,8 @@ public sealed record KeyTable(ImmutableArray<HeadingRow> Headings, ImmutableArra
                 case TomlTables many when heading.Repeats:
                     foreach (var one in many.Items) CheckKeys(one, heading, source, faults);
                     break;
+                case TomlList { Items.Count: 0 } when heading.Repeats:
+                    break;
                 case TomlTables many:
                     faults.Add(source.Fault(many.Items.Count > 1 ? many.Items[1].Offset : e.Start, $"[[{e.Key}]] in double brackets", $"write [{e.Key}], once"));
                     break;
@@ -107,7 +109,7 @@ public sealed record KeyTable(ImmutableArray<HeadingRow> Headings, ImmutableArra
     internal static string? Nearest(string word, IEnumerable<string> known)
     {
         if (word.Length > 40) return null;
-        var best = known.Select(k => (Word: k, Distance: EditDistance(word.ToLowerInvariant(), k))).OrderBy(x => x.Distance).FirstOrDefault();
+        var best = known.Select(k => (Word: k, Distance: EditDistance(word.ToLowerInvariant(), k.ToLowerInvariant()))).OrderBy(x => x.Distance).FirstOrDefault();
         return best.Word is not null && best.Distance <= Math.Max(1, Math.Max(word.Length, best.Word.Length) / 3) ? best.Word : null;
     }
 

@@ -82,7 +82,7 @@ public static class LengthText
             case LengthWriting.Drill when DrillSeries.NumbersAndLetters.FirstOrDefault(d => Math.Abs(d.Diameter.Mm - length.Mm) < 1e-9) is { } drill:
                 return drill.Name;
             case LengthWriting.InchFraction or LengthWriting.InchDecimal or LengthWriting.Drill:
-                var mark = unit.Length == 0 ? " in" : unit[0] is '"' or '″' or '”' or '\'' ? unit : " " + unit;
+                var mark = unit.Length == 0 || like == LengthWriting.Drill ? " in" : unit[0] is '"' or '″' or '”' or '\'' ? unit : " " + unit;
                 var nearest = SixtyFourths.Nearest(length);
                 if (like == LengthWriting.InchFraction && Math.Abs(nearest.Error.Mm) < 1e-9) return nearest + mark;
                 return PathData.Number(length.Mm, Length.MmPerInch) + mark;

@@ -43,14 +43,14 @@ public class Formulas
         var page = new StringBuilder("# Formulas\n\nMade from the marks in the code; do not edit by hand.\n\n| gives | file | source | holds for |\n| --- | --- | --- | --- |\n");
         foreach (var (type, mark) in All)
         {
-            page.Append($"| {mark.Gives} | `{FileOf(type)}` | {sources.Title(mark.SourceKey)} | {mark.Range} |\n");
+            page.Append($"| {mark.Gives} | `{FileOf(type)}` | {(sources.Find(mark.SourceKey)?.Title ?? mark.SourceKey)} | {mark.Range} |\n");
         }
 
         GeneratedPage.Check(page.ToString(), "docs", "formulas.md");
     }
 
     private static HashSet<string> SourceKeys()
-        => [.. Inputs.SourceReader.Read(Repository.Text("data", "sources.toml"), "data/sources.toml").Value.Keys, SourceTag.FromMemory, SourceTag.CommonPractice];
+        => [.. Inputs.SourceReader.Read(Repository.Text("data", "sources.toml"), "data/sources.toml").Value.All.Select(s => s.Key), SourceTag.FromMemory, SourceTag.CommonPractice];
 
     private static string[] TestText(string folder)
         => System.IO.Directory.Exists(Repository.Path("tests", "Fast", folder))

@@ -20,11 +20,10 @@ internal static class ExamplePieces
         var holes = plan.Holes.OfType<Hole>().Select(h => new PlacedHole(h.Name, h.At, h.Diameter, h.DiameterAsWritten, h.Use, h.Make, null)).ToImmutableArray();
         var bounds = plan.Outline.Bounds;
         var m = Moments.Of(plan.Outline);
-        var stock = bounds with { MinX = bounds.MinX - 5, MaxX = bounds.MaxX + 5, MinY = bounds.MinY - 1, MaxY = bounds.MaxY + 1 };
-        var bench = new BenchDatum(DrilledIn.Bar, "sawn end at the left", "lower long edge of the bar", new Point(stock.MinX, stock.MinY), 1, 1, stock, "");
+        var bench = BenchEdges.Of(plan, shop);
         var stages = Enum.GetValues<Stage>().Select((s, i) => new StageFigures(s, Volume.OfMm3(grams[i] / 7.85e-3), Mass.OfGrams(grams[i]), new Point(balance, across), Length.OfMm(balance), Length.OfMm(across), m)).ToImmutableArray();
         StrikingFigures? striking = plan.Bevel!.Height is { Mm: 26 } ? new StrikingFigures(plan.Grip!.Middle, 0.0031, new Point(38.2, 40), Length.OfMm(89.6), Length.OfMm(161.8)) : null;
-        return new Results(
+        var results = new Results(
             plan,
             shop,
             steel,
@@ -34,33 +33,10 @@ internal static class ExamplePieces
             stages,
             striking,
             bench,
-            Order(holes.Length),
-            plan.Name.StartsWith("Skeleton", StringComparison.Ordinal) ? Findings() : []);
+            OrderOfWork.Of(plan, shop, holes),
+            []);
+        return results with { Findings = AllFindings.Of(results) };
     }
-
-    private static ImmutableArray<WorkStep> Order(int holes) =>
-    [
-        new(1, "Check the plan: read the findings", "", "findings", "every error mended, every warning looked at?", "steel is cheaper to change on paper"),
-        new(2, "Measure the check bars of the printed template", "printer", "template", "100 mm bars right on both axes?", ""),
-        new(3, "Stamp or scratch the piece number on the tang", "", "", "", "before pieces can be mixed"),
-        new(4, "Lay out the holes from the two datum edges", "", "layout", "", "the bar still has its straight edges"),
-        new(5, $"Drill all {holes} holes: spot, pilot, final", "drill press, 500 to 2500 rpm", "holes", "", "hardened steel eats drills"),
-        new(6, "Chamfer every hole on both faces", "drill press", "holes", $"all {holes} holes drilled and chamfered both faces?", "sharp rims crack in the quench"),
-        new(7, "Saw 1 to 1.5 mm outside the outline", "band saw", "template", "", ""),
-        new(8, "Grind to the outline, inside corners last", "belt grinder, contact wheel", "template", "", ""),
-        new(9, "Grind the bevels, leaving the edge thick", "belt grinder, platen", "cover", "edge thickness right at three places?", "a thin edge waves in the quench"),
-        new(10, "Harden, straighten while warm, temper within the hour", "hardening oven", "cautions", "file skates on the edge after the skin is off?", ""),
-        new(11, "Finish grind, finish, mark", "belt grinder", "", "", ""),
-        new(12, "Sharpen last", "", "cover", "", "an edge cuts whoever handles it"),
-    ];
-
-    private static ImmutableArray<Finding> Findings() =>
-    [
-        new("hole.drill-not-owned", Severity.Error, "hole L2", new Point(124, 17.6), "No drill of this size is owned.", "15 mm (0.591 in)", "drills owned", "shop file", "use 14.5 mm or 15.5 mm, or bore it on the mill"),
-        new("hole.web-to-outline", Severity.Warning, "hole L1", new Point(100, 18.2), "Too little steel between the hole and the outline.", "6.21 mm (0.244 in)", "6.35 mm (0.250 in)", "common practice: the stock thickness", "move L1 up by 0.14 mm or make it 15.7 mm"),
-        new("hole.web-to-outline", Severity.Warning, "hole L2", new Point(124, 17.6), "Too little steel between the hole and the outline.", "6.17 mm (0.243 in)", "6.35 mm (0.250 in)", "common practice: the stock thickness", "move L2 up by 0.18 mm or make it 14.6 mm"),
-        new("outline.radius", Severity.Note, "outline", new Point(79.5, 36.5), "Inside radius equals the smallest wheel; grind it last.", "12 mm (0.472 in)", "12 mm (0.472 in)", "shop file", "", true),
-    ];
 
     private static Steel Steel(string name, (string, double, double)[] content)
         => new(name, [], "a blade steel", new(Density.OfGramsPerCm3(7.85), "common practice"), new([.. content.Select(c => new ElementContent(c.Item1, c.Item2, c.Item3, null))], "standard"), null, []);
@@ -69,11 +45,14 @@ internal static class ExamplePieces
         name,
         assumed,
         UnitsShown.Both,
-        [],
+        [
+            new Machine("drill press", MachineKind.DrillPress, [500, 800, 1200, 1900, 2500], false, Length.OfMm(13), Length.OfMm(104), null, null, 350, false),
+            new Machine("mill-drill", MachineKind.MillDrill, [100, 2000], true, Length.OfMm(16), null, Length.OfMm(300), Length.OfMm(150), 750, true),
+        ],
         [.. new[] { 3, 5, 6, 8, 9, 10, 11, 12, 13, 14, 16.0 }.Select(d => new DrillSize($"{d} mm", Length.OfMm(d)))],
         [new DrillSize("5 mm", Length.OfMm(5))],
         [new Saw("band saw", Length.OfMm(1), null)],
-        [],
+        [new Wheel("small wheel", Length.OfMm(20)), new Wheel("contact wheel", Length.OfMm(254))],
         new Oven("oven", null, null, null, null),
         null,
         new Quenchant("medium oil", 15),
