@@ -24,11 +24,11 @@ internal static class Worked
         "Skeleton hatchet",
         6.35,
         Joined(
-            [new(0, 6), new(2, 68.78)],
-            Arc.Through(new(2, 68.78), new(72, 68.78), 120, large: false, counterClockwise: false),
-            [new(72, 68.78), new(76, 45)],
-            Arc.Through(new(76, 45), new(88, 33), 12, large: false, counterClockwise: true),
-            [new(88, 33), new(130, 31), new(200, 31.5), new(255, 33.5), new(270, 34), new(275, 29), new(275, 7), new(270, 2), new(255, 2.5), new(200, 4.5), new(130, 4), new(84, 3), new(60, 0), new(6, 0), new(0, 6)]),
+            Through(new(0, 6), new(2, 68.78)),
+            [Arc.Through(new(2, 68.78), new(72, 68.78), 120, large: false, counterClockwise: false)],
+            Through(new(72, 68.78), new(76, 45)),
+            [Arc.Through(new(76, 45), new(88, 33), 12, large: false, counterClockwise: true)],
+            Through(new(88, 33), new(130, 31), new(200, 31.5), new(255, 33.5), new(270, 34), new(275, 29), new(275, 7), new(270, 2), new(255, 2.5), new(200, 4.5), new(130, 4), new(84, 3), new(60, 0), new(6, 0), new(0, 6))),
         new SharpenedPart(new(2, 68.78), new(72, 68.78)),
         new Bevel(Grind.Flat, false, Mm(26), GroundWhen.BeforeHardening, Mm(1.0), Mm(0.5), Angle.OfDegrees(16), null),
         new Grip(new(150, 18), new(250, 18)),
@@ -73,15 +73,7 @@ internal static class Worked
         return new BenchDatum(DrilledIn.Profile, "", "", new(box.MinX, box.MinY), 1, 1, box, "");
     }
 
-    private static Path Joined(params object[] parts)
-    {
-        var segments = new List<Segment>();
-        foreach (var part in parts)
-        {
-            if (part is Segment s) segments.Add(s);
-            if (part is Point[] points) segments.AddRange(points.Zip(points.Skip(1), (a, b) => new Line(a, b)));
-        }
+    private static Path Joined(params Segment[][] parts) => new([.. parts.SelectMany(p => p)], closed: true);
 
-        return new Path([.. segments], closed: true);
-    }
+    private static Segment[] Through(params Point[] points) => [.. points.Zip(points.Skip(1), (a, b) => new Line(a, b))];
 }
