@@ -1,0 +1,210 @@
+using Tangwright.Core;
+using Tangwright.Foundation;
+
+namespace Tangwright.Inputs;
+
+/// <summary>Writes changes back into a plan's text at the place of the value: remarks, order, quotes, line ends and the unit the maker wrote stay. The result is read again and compared before it is given; a change that changes nothing gives the same text byte for byte.</summary>
+public static class PlanEdit
+{
+    /// <summary>Sets a length; written in the unit that stands there, a new one as a bare number.</summary>
+    /// <param name="file">The plan.</param>
+    /// <param name="heading">Heading, as "stock".</param>
+    /// <param name="key">Key, as "thickness".</param>
+    /// <param name="length">New length.</param>
+    public static Checked<PlanFile> SetLength(PlanFile file, string heading, string key, Length length)
+        => Set(file, heading, key, old => LengthLike(file, old, length));
+
+    /// <summary>Sets a text.</summary>
+    public static Checked<PlanFile> SetText(PlanFile file, string heading, string key, string text)
+        => Set(file, heading, key, old => old is TomlText t && t.Value == text ? Raw(file, old) : Quoted(text, old, file));
+
+    /// <summary>Sets a number without unit.</summary>
+    public static Checked<PlanFile> SetNumber(PlanFile file, string heading, string key, double number)
+        => Set(file, heading, key, old => old is TomlNumber n && n.Value.Equals(number) ? Raw(file, old) : PathData.Number(number, 1));
+
+    /// <summary>Sets true or false.</summary>
+    public static Checked<PlanFile> SetFlag(PlanFile file, string heading, string key, bool flag)
+        => Set(file, heading, key, _ => flag ? "true" : "false");
+
+    /// <summary>Sets a point; each coordinate in the unit that stands there.</summary>
+    public static Checked<PlanFile> SetPoint(PlanFile file, string heading, string key, Point point)
+        => Set(file, heading, key, old => PointLike(file, old, point));
+
+    /// <summary>Moves a point of the outline; only its own numbers change, and those of the next step where it counts from the moved point.</summary>
+    /// <param name="file">The plan.</param>
+    /// <param name="from">Where the point is, to 0.001 mm.</param>
+    /// <param name="to">Where it goes.</param>
+    public static Checked<PlanFile> MoveOutlinePoint(PlanFile file, Point from, Point to)
+    {
+        if ((file.Root.Find("outline")?.Value as TomlTable)?.Find("path")?.Value is not TomlText path) return Refused(file, "the plan has no outline", "add [outline]");
+        var steps = PathData.Read(path.Value, file.UnitMm).Steps;
+        var nearest = -1;
+        for (var i = 0; i < steps.Length; i++)
+        {
+            if (steps[i].Kind != 'Z' && steps[i].End.To(from) <= 1e-3 && (nearest < 0 || steps[i].End.To(from) < steps[nearest].End.To(from))) nearest = i;
+        }
+
+        if (nearest < 0) return Refused(file, $"the outline has no point at {Shown.Trimmed(from.X, 3)}, {Shown.Trimmed(from.Y, 3)} mm", "name one of its points");
+        if (from == to) return Checked<PlanFile>.Good(file);
+        var text = PathDataMove.Of(path.Value, file.UnitMm, nearest, to);
+        if (text is null) return Refused(file, "the outline cannot be changed", "change it by hand");
+        var splice = path.ContentOffset >= 0 ? new Splice(path.ContentOffset, path.Value.Length, text) : new Splice(path.Offset, path.Length, Quoted(text, path, file));
+        return PlanSplice.Apply(file, [splice], "outline.path");
+    }
+
+    /// <summary>Moves a hole.</summary>
+    /// <param name="file">The plan.</param>
+    /// <param name="name">Name of a single hole.</param>
+    /// <param name="to">New centre.</param>
+    public static Checked<PlanFile> MoveHole(PlanFile file, string name, Point to)
+        => Hole(file, name) is { } hole
+            ? Apply(file, hole.Find("at")!.Value, PointLike(file, hole.Find("at")!.Value, to), $"hole[{Label(hole)}]")
+            : NoHole(file, name);
+
+    /// <summary>Sets the diameter of a hole.</summary>
+    /// <param name="file">The plan.</param>
+    /// <param name="name">Name of a single hole.</param>
+    /// <param name="diameter">New diameter.</param>
+    public static Checked<PlanFile> SetDiameter(PlanFile file, string name, Length diameter)
+        => Hole(file, name) is { } hole
+            ? Apply(file, hole.Find("diameter")!.Value, LengthLike(file, hole.Find("diameter")!.Value, diameter), $"hole[{Label(hole)}]")
+            : NoHole(file, name);
+
+    /// <summary>Sets the diameter of a hole to a drill's name, as "#30" or "1/4 in".</summary>
+    public static Checked<PlanFile> SetDiameter(PlanFile file, string name, DrillSize drill)
+        => Hole(file, name) is { } hole
+            ? Apply(file, hole.Find("diameter")!.Value, Quoted(drill.Name, hole.Find("diameter")!.Value, file), $"hole[{Label(hole)}]")
+            : NoHole(file, name);
+
+    /// <summary>Adds a hole after the last <c>[[hole]]</c>, or at the end.</summary>
+    public static Checked<PlanFile> AddHole(PlanFile file, Hole hole)
+    {
+        var end = PlanSplice.LineEnd(file);
+        var unit = file.UnitMm;
+        var diameter = hole.DiameterAsWritten.Length > 0 && LengthText.Read(hole.DiameterAsWritten, unit, drills: true) is { IsGood: true, Value: var w } && Math.Abs(w.Length.Mm - hole.Diameter.Mm) < 1e-9
+            ? w.Writing == LengthWriting.Bare ? hole.DiameterAsWritten : Quoted(hole.DiameterAsWritten, null, file)
+            : PathData.Number(hole.Diameter.Mm, unit);
+        var lines = new List<string>
+        {
+            "[[hole]]",
+            $"name = {Quoted(hole.Name, null, file)}",
+            $"at = [{PathData.Number(hole.At.X, unit)}, {PathData.Number(hole.At.Y, unit)}]",
+            $"diameter = {diameter}",
+            $"use = \"{PlanKeys.Uses[(int)hole.Use]}\"",
+        };
+        if (hole.Make != HoleMake.Drill) lines.Add($"make = \"{PlanKeys.Makes[(int)hole.Make]}\"");
+        var block = string.Join(end, lines) + end;
+        var text = file.Source.Text;
+        if (file.Root.Find("hole")?.Value is TomlTables { Items: { Count: > 0 } items })
+        {
+            if (!items[^1].IsBlock) return Refused(file, "the holes are written as a list in one line", "write each under its own [[hole]]");
+            var at = EndOfBlock(file, items[^1]);
+            var gap = at > 0 && text[at - 1] != '\n' ? end + end : end;
+            return PlanSplice.Apply(file, [new Splice(at, 0, gap + block)], $"hole[{hole.Name}]");
+        }
+
+        var before = text.Length == 0 || text.EndsWith('\n') ? end : end + end;
+        return PlanSplice.Apply(file, [new Splice(text.Length, 0, before + block)], $"hole[{hole.Name}]");
+    }
+
+    /// <summary>Removes a single hole: its heading and its lines, with the remark lines right above its heading.</summary>
+    public static Checked<PlanFile> RemoveHole(PlanFile file, string name)
+    {
+        if (Hole(file, name) is not { } hole) return NoHole(file, name);
+        if (!hole.IsBlock) return Refused(file, "the holes are written as a list in one line", "change it by hand");
+        if (hole.Find("name") is null) return Refused(file, $"hole {name} has no name of its own, and those after it would be named anew", "give the holes names first");
+        var text = file.Source.Text;
+        var from = file.Source.LineAt(hole.Offset).Start;
+        while (from > 0 && file.Source.LineAt(from - 1) is var (start, line) && line.TrimStart().StartsWith('#')) from = start;
+        var to = EndOfBlock(file, hole);
+        while (to < text.Length && file.Source.LineAt(to) is var (_, blank) && blank.Trim().Length == 0) to = Math.Min(text.Length, text.IndexOf('\n', to) is var n && n < 0 ? text.Length : n + 1);
+        return PlanSplice.Apply(file, [new Splice(from, to - from, "")], $"hole[{name}]");
+    }
+
+    private static Checked<PlanFile> Set(PlanFile file, string heading, string key, Func<TomlNode?, string> write)
+    {
+        var row = PlanKeys.Table.Find(heading, key);
+        if (row is null || PlanKeys.Table.Headings.First(h => h.Name == heading).Repeats) return Refused(file, $"{heading}.{key} is no single key of a plan", "name a key of docs/plan-file.md");
+        var table = heading.Length == 0 ? file.Root : file.Root.Find(heading)?.Value as TomlTable;
+        var name = heading.Length == 0 ? key : $"{heading}.{key}";
+        if (table?.Find(key) is { } entry) return Apply(file, entry.Value, write(entry.Value), name);
+
+        var end = PlanSplice.LineEnd(file);
+        var line = $"{key} = {write(null)}";
+        var text = file.Source.Text;
+        if (table is null) return PlanSplice.Apply(file, [new Splice(text.Length, 0, (text.Length == 0 || text.EndsWith('\n') ? end : end + end) + $"[{heading}]{end}{line}{end}")], name);
+        if (!table.IsBlock) return Refused(file, $"{heading} is written in one line", $"write it under its own [{heading}]");
+        var own = table.Entries.Where(e => e.Value is not (TomlTables or TomlTable { IsBlock: true })).ToArray();
+        var after = own.Length > 0 ? AfterLine(file, own[^1].Value.Offset + own[^1].Value.Length - 1) : AfterLine(file, table.Offset);
+        var lead = after > 0 && text[after - 1] != '\n' ? end : "";
+        return PlanSplice.Apply(file, [new Splice(after, 0, lead + line + end)], name);
+    }
+
+    private static Checked<PlanFile> Apply(PlanFile file, TomlNode old, string written, string may)
+        => PlanSplice.Apply(file, [new Splice(old.Offset, old.Length, written)], may);
+
+    /// <summary>The end of the last line with a value of a block, its remark included.</summary>
+    private static int EndOfBlock(PlanFile file, TomlTable table)
+        => AfterLine(file, table.Entries.Select(e => e.Value.Offset + e.Value.Length - 1).Append(table.Offset).Max());
+
+    private static int AfterLine(PlanFile file, int offset)
+    {
+        var n = file.Source.Text.IndexOf('\n', offset);
+        return n < 0 ? file.Source.Text.Length : n + 1;
+    }
+
+    private static TomlTable? Hole(PlanFile file, string name)
+    {
+        var items = (file.Root.Find("hole")?.Value as TomlTables)?.Items ?? [];
+        for (var i = 0; i < items.Count; i++)
+        {
+            var own = (items[i].Find("name")?.Value as TomlText)?.Value.Trim() ?? $"H{i + 1}";
+            if (string.Equals(own, name, StringComparison.OrdinalIgnoreCase)) return items[i];
+        }
+
+        return null;
+    }
+
+    private static string Label(TomlTable hole) => (hole.Find("name")?.Value as TomlText)?.Value ?? "";
+
+    private static string Raw(PlanFile file, TomlNode node) => file.Source.Text.Substring(node.Offset, node.Length);
+
+    private static string LengthLike(PlanFile file, TomlNode? old, Length length)
+    {
+        switch (old)
+        {
+            case TomlText t when LengthText.Read(t.Value, file.UnitMm, drills: true) is { IsGood: true, Value: var w }:
+                if (Math.Abs(w.Length.Mm - length.Mm) < 1e-12) return Raw(file, t);
+                return Quoted(LengthText.Write(length, w.Writing, file.UnitMm, t.Value), t, file);
+            case TomlNumber n when Math.Abs((n.Value * file.UnitMm) - length.Mm) < 1e-12:
+                return Raw(file, n);
+            default:
+                return PathData.Number(length.Mm, file.UnitMm);
+        }
+    }
+
+    private static string PointLike(PlanFile file, TomlNode? old, Point point)
+    {
+        if (old is not TomlList { Items: { Count: 2 } pair }) return $"[{PathData.Number(point.X, file.UnitMm)}, {PathData.Number(point.Y, file.UnitMm)}]";
+        var text = file.Source.Text;
+        var (x, y) = (pair[0], pair[1]);
+        return string.Concat(
+            text.AsSpan(old.Offset, x.Offset - old.Offset),
+            LengthLike(file, x, Length.OfMm(point.X)),
+            text.AsSpan(x.Offset + x.Length, y.Offset - x.Offset - x.Length),
+            string.Concat(LengthLike(file, y, Length.OfMm(point.Y)), text.AsSpan(y.Offset + y.Length, old.Offset + old.Length - y.Offset - y.Length)));
+    }
+
+    /// <summary>A text in the quotes of the old one, or in double quotes.</summary>
+    private static string Quoted(string text, TomlNode? old, PlanFile file)
+    {
+        var single = old is TomlText && file.Source.Text[old.Offset] == '\'';
+        if (single && !text.Contains('\'') && !text.Any(char.IsControl)) return $"'{text}'";
+        return "\"" + text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal).ReplaceLineEndings("\\n").Replace("\t", "\\t", StringComparison.Ordinal) + "\"";
+    }
+
+    private static Checked<PlanFile> NoHole(PlanFile file, string name)
+        => Refused(file, $"the plan has no single hole named {NumberText.Clip(name)}", "holes of a row are changed in their [[hole_row]]");
+
+    private static Checked<PlanFile> Refused(PlanFile file, string message, string remedy) => Checked<PlanFile>.Bad(Fault.OfFile(file.FileName, message, remedy));
+}

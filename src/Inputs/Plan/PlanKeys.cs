@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+
+namespace Tangwright.Inputs;
+
+/// <summary>The headings and keys of a plan file.</summary>
+public static class PlanKeys
+{
+    /// <summary>Words of <c>use</c>, in the order of <see cref="Core.HoleUse"/>.</summary>
+    public static ImmutableArray<string> Uses { get; } = ["lightening", "pin", "lanyard", "glue", "locating", "hanging"];
+
+    /// <summary>Words of <c>make</c>, in the order of <see cref="Core.HoleMake"/>.</summary>
+    public static ImmutableArray<string> Makes { get; } = ["drill", "ream", "bore"];
+
+    /// <summary>The table that checks and documents a plan file.</summary>
+    public static KeyTable Table { get; } = new(
+        [
+            new("", false, true, "What the file is. These lines stand before the first heading."),
+            new("target", false, false, "What you want the finished piece to be. It is compared, never forced."),
+            new("stock", false, true, "The bar the piece is cut from."),
+            new("outline", false, true, "The shape of the piece."),
+            new("datum", false, false, "Where measuring starts: the extreme of a side, or a coordinate."),
+            new("edge", false, false, "The part of the outline that is sharpened, from one point to the other in the direction the outline is written."),
+            new("bevel", false, false, "The main bevel; it needs `[edge]`."),
+            new("grip", false, false, "Where the hand holds: the middle is what a struck tool turns about."),
+            new("broken_edges", false, false, "How much the sharp edges are broken, both faces."),
+            new("layout", false, false, "How the piece lies in the stock when it is laid out and drilled. It decides which edges can be measured from."),
+            new("hole", true, false, "One hole. Write the heading once for each."),
+            new("hole_row", true, false, "A row of holes, named after the row: R1, R2, ... Write the heading once for each row."),
+        ],
+        [
+            Must("", "tangwright", "whole number", "Version of the file's form; 1", "1"),
+            Must("", "name", "text", "Name of the pattern", "\"Skeleton hatchet 275\""),
+            May("", "revision", "text", "Revision, printed on every sheet", "-", "\"A\""),
+            Word("", "units", true, "Unit of bare numbers and of the outline", "", "\"mm\"", ["mm", "in"]),
+            May("target", "weight", "weight", "Finished weight, with what is allowed", "", "\"450 g +/- 15\""),
+            May("target", "balance_from_datum", "length", "Balance point along the piece, from the datum into it", "", "\"110 mm +/- 5\""),
+            May("target", "hardness", "hardness", "Hardness wanted", "", "\"57 HRC +/- 1\""),
+            Must("stock", "steel", "text", "Name of the steel, as in its steel file", "\"80CrV2\""),
+            Must("stock", "thickness", "length", "Nominal thickness of the bar", "\"1/4 in\""),
+            May("stock", "width", "length", "Width of the bar", "", "\"3 in\""),
+            May("stock", "length", "length", "Length of the bar", "", "\"48 in\""),
+            May("stock", "condition", "text", "Condition as delivered: annealed, hot rolled, ground, ...", "", "\"annealed\""),
+            Must("outline", "path", "path data", "One closed path: M L H V C S Q T A Z of SVG 1.1, read with y up. An arc's sweep flag 1 means counter-clockwise", "\"M 0 0 L 100 0 L 100 30 L 0 30 Z\""),
+            May("datum", "x", "left, right or a length", "Along the piece", "left", "\"left\""),
+            May("datum", "y", "bottom, top or a length", "Across the piece", "bottom", "\"bottom\""),
+            May("datum", "name", "text", "What you call the point", "", "\"heel\""),
+            Must("edge", "from", "point", "First point, within 0.05 mm of the outline", "[2, 68.78]"),
+            Must("edge", "to", "point", "Last point, within 0.05 mm of the outline", "[72, 68.78]"),
+            Word("bevel", "grind", false, "Shape of the ground face", "flat", "\"flat\"", ["flat", "hollow", "convex"]),
+            May("bevel", "one_sided", "true or false", "Ground on one face only", "false", "true"),
+            Must("bevel", "height", "length or \"full\"", "Height square to the edge; full goes to the spine", "26"),
+            Word("bevel", "ground", false, "Before or after hardening", "before", "\"before\"", ["before", "after"]),
+            May("bevel", "edge_before_hardening", "length", "Edge thickness left for hardening, when ground before", "", "1.0"),
+            Must("bevel", "edge_finished", "length", "Edge thickness before sharpening", "0.5"),
+            May("bevel", "sharpen_per_side", "angle", "Sharpening angle of one face, in degrees", "", "16"),
+            May("bevel", "plunge", "length or two points", "Where the bevel ends: x of a line square to the piece, or two points of a line", "the bevel runs out at the ends of the edge", "198"),
+            Must("grip", "from", "point", "Front end of the grip", "[150, 18]"),
+            Must("grip", "to", "point", "Rear end of the grip", "[250, 18]"),
+            May("broken_edges", "rims", "length", "Rims of the holes", "", "0.5"),
+            May("broken_edges", "outline", "length", "Long edges of the outline, the sharpened part left out", "", "\"1/64 in\""),
+            Word("broken_edges", "form", false, "The length is the leg of a 45 degree chamfer, or the radius of a round", "chamfer", "\"chamfer\"", ["chamfer", "round"]),
+            Word("layout", "drilled_in", false, "The uncut bar, a sawn rectangle, or the profiled piece", "bar", "\"bar\"", ["bar", "rectangle", "profile"]),
+            May("layout", "end_allowance", "length", "Steel between the sawn end and the piece", "the shop's", "3"),
+            May("layout", "edge_margin", "length", "Steel between the long edge of the stock and the piece", "centred in the bar, or the shop's", "1"),
+            May("hole", "name", "text", "Its name; each name stands once", "H and its place among the holes", "\"L1\""),
+            Must("hole", "at", "point", "Centre", "[100, 18.2]"),
+            Must("hole", "diameter", "length or drill", "Diameter", "\"#30\""),
+            Word("hole", "use", false, "What it is for", "lightening", "\"pin\"", Uses),
+            Word("hole", "make", false, "How it is brought to size", "drill", "\"ream\"", Makes),
+            May("hole_row", "name", "text", "Name of the row; each name stands once", "R, or R and its place among several rows", "\"R\""),
+            Must("hole_row", "along", "two points or \"midline\"", "First and last centre, or the midline of the grip", "[[124, 18], [229, 18]]"),
+            May("hole_row", "from", "point", "On the midline: the first centre is its nearest point", "the grip's front end", "[124, 18]"),
+            May("hole_row", "to", "point", "On the midline: the last centre is its nearest point", "the grip's rear end", "[229, 18]"),
+            Must("hole_row", "count", "whole number", "How many, at least 2", "6"),
+            Must("hole_row", "diameters", "length or drill, or a list", "One: all alike; two: graded evenly; as many as the count: as written", "[15, 10]"),
+            Word("hole_row", "spacing", false, "Equal steel between neighbours, or equal distance from centre to centre", "equal webs", "\"equal webs\"", ["equal webs", "equal pitch"]),
+            Word("hole_row", "use", false, "What they are for", "lightening", "\"lightening\"", Uses),
+            Word("hole_row", "make", false, "How they are brought to size", "drill", "\"drill\"", Makes),
+        ]);
+
+    private static KeyRow Must(string table, string key, string kind, string meaning, string example) => new(table, key, kind, true, meaning, "", example, []);
+
+    private static KeyRow May(string table, string key, string kind, string meaning, string absent, string example) => new(table, key, kind, false, meaning, absent, example, []);
+
+    private static KeyRow Word(string table, string key, bool required, string meaning, string absent, string example, ImmutableArray<string> words)
+        => new(table, key, "word", required, meaning, absent, example, words);
+}

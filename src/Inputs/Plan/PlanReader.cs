@@ -1,0 +1,154 @@
+using Tangwright.Core;
+using Tangwright.Foundation;
+
+namespace Tangwright.Inputs;
+
+/// <summary>Reads a plan file.</summary>
+public static class PlanReader
+{
+    /// <summary>The plan, or every fault found. Any text gives one or the other.</summary>
+    /// <param name="text">The whole text of the file.</param>
+    /// <param name="fileName">Name of the file, for the faults.</param>
+    public static Checked<PlanFile> Read(string text, string fileName)
+    {
+        var source = new SourceText(text, fileName);
+        return TomlReading.Read(source).Then(root => Read(root, source, fileName, text));
+    }
+
+    internal static double UnitMm(LengthUnit unit) => unit == LengthUnit.Inch ? Length.MmPerInch : 1;
+
+    private static Checked<PlanFile> Read(TomlTable root, SourceText source, string fileName, string text)
+    {
+        var faults = new List<Fault>();
+        var top = new Fields(source, root, "", PlanKeys.Table, 1, faults);
+        var version = top.Number("tangwright", 0, 1e9);
+        if (version is not (null or 1)) top.Fault("tangwright", "a plan file of another form", "this program reads tangwright = 1; use a newer program for newer files");
+        PlanKeys.Table.Check(root, source, faults);
+        var units = top.Word("units") == 1 ? LengthUnit.Inch : LengthUnit.Mm;
+        var unitMm = UnitMm(units);
+        Fields Under(string heading) => new(source, root.Find(heading)?.Value as TomlTable, heading, PlanKeys.Table, unitMm, faults);
+
+        var name = top.Text("name") ?? "";
+        var revision = top.Text("revision") ?? "-";
+        var target = ReadTarget(Under("target"), unitMm);
+        var stock = ReadStock(Under("stock"));
+        var outline = OutlineReading.Read(Under("outline"), unitMm);
+        var datum = ReadDatum(Under("datum"));
+        var grip = ReadGrip(Under("grip"));
+        var edge = ReadEdge(Under("edge"), outline);
+        var bevel = ReadBevel(Under("bevel"), outline, root.Find("edge") is not null);
+        var broken = ReadBroken(Under("broken_edges"));
+        var layout = ReadLayout(Under("layout"));
+        var holes = new HoleReading(source, unitMm, faults, root.Find("grip") is not null).Read(root);
+
+        if (faults.Count > 0) return Checked<PlanFile>.Bad(faults.OrderBy(f => f.Line).ThenBy(f => f.Column).DistinctBy(f => (f.Line, f.Column, f.Message)).Take(50));
+        var plan = new Plan(name, revision, units, target, stock!, outline!, datum, edge, bevel, grip, broken, layout, holes);
+        return Checked<PlanFile>.Good(new PlanFile(plan, fileName, text, source, root));
+    }
+
+    private static Target ReadTarget(Fields f, double unitMm)
+    {
+        var weight = f.Quantity("weight", QuantityText.MassAndTolerance);
+        var balance = f.Quantity("balance_from_datum", t => QuantityText.LengthAndTolerance(t, unitMm));
+        var hardness = f.Quantity("hardness", QuantityText.Hardness);
+        return new Target(weight?.Value, weight?.PlusMinus, balance?.Value, balance?.PlusMinus, hardness);
+    }
+
+    private static Stock? ReadStock(Fields f)
+    {
+        var steel = f.Text("steel");
+        var thickness = f.Length("thickness");
+        var (width, length, condition) = (f.Length("width"), f.Length("length"), f.Text("condition"));
+        return steel is null || thickness is null ? null : new Stock(steel, thickness.Value, width, length, condition ?? "");
+    }
+
+    private static Datum ReadDatum(Fields f)
+        => new(ReadMark(f, "x", DatumSide.Left, DatumSide.Right), ReadMark(f, "y", DatumSide.Bottom, DatumSide.Top), f.Text("name") ?? "");
+
+    private static DatumMark ReadMark(Fields f, string key, DatumSide low, DatumSide high)
+    {
+        var node = f.Node(key);
+        if (node is null) return new DatumMark(low, default);
+        if (node is TomlText { Value: var word } && word.Length > 0 && word.All(char.IsAsciiLetter))
+        {
+            if (string.Equals(word, low.ToString(), StringComparison.OrdinalIgnoreCase)) return new DatumMark(low, default);
+            if (string.Equals(word, high.ToString(), StringComparison.OrdinalIgnoreCase)) return new DatumMark(high, default);
+            f.Fault(key, $"{key} is '{NumberText.Clip(word)}', which is no side", $"write {low.ToString().ToLowerInvariant()}, {high.ToString().ToLowerInvariant()} or a length");
+            return default;
+        }
+
+        return new DatumMark(DatumSide.At, f.Length(key, positive: false) ?? default);
+    }
+
+    private static Grip? ReadGrip(Fields f)
+    {
+        var (from, to) = (f.Point("from"), f.Point("to"));
+        if (from is not { } a || to is not { } b) return null;
+        if (a.To(b) > 1e-6) return new Grip(a, b);
+        f.Fault("to", "the grip begins and ends in the same point", "write its front and its rear end");
+        return null;
+    }
+
+    private static SharpenedPart? ReadEdge(Fields f, Path? outline)
+    {
+        var (from, to) = (f.Point("from"), f.Point("to"));
+        if (from is not { } a || to is not { } b || outline is null) return null;
+        var good = OnOutline(f, "from", a, outline) & OnOutline(f, "to", b, outline);
+        if (good && a.To(b) <= 0.1)
+        {
+            f.Fault("to", "the edge begins and ends in the same point", "write its first and its last point, in the direction the outline is written");
+            good = false;
+        }
+
+        return good ? new SharpenedPart(a, b) : null;
+    }
+
+    private static bool OnOutline(Fields f, string key, Point p, Path outline)
+    {
+        var (_, nearest, distance) = Nearest.On(outline, p);
+        if (distance <= 0.05) return true;
+        f.Fault(key, $"{key} lies {Shown.Both(Length.OfMm(distance))} off the outline", $"the nearest point of the outline is x {Shown.Both(Length.OfMm(nearest.X))}, y {Shown.Both(Length.OfMm(nearest.Y))}");
+        return false;
+    }
+
+    private static Bevel? ReadBevel(Fields f, Path? outline, bool hasEdge)
+    {
+        if (!f.IsThere) return null;
+        if (!hasEdge) f.FaultAt(f.Offset, "[bevel] without [edge]", "add [edge] with from and to, so that it is known which side is ground");
+        var grind = (Grind)Math.Max(0, f.Word("grind"));
+        var oneSided = f.Flag("one_sided") ?? false;
+        var full = f.Node("height") is TomlText { Value: var v } && string.Equals(v.Trim(), "full", StringComparison.OrdinalIgnoreCase);
+        var height = full ? null : f.Length("height");
+        var ground = f.Word("ground") == 1 ? GroundWhen.AfterHardening : GroundWhen.BeforeHardening;
+        var before = f.Length("edge_before_hardening");
+        var finished = f.Length("edge_finished", positive: false);
+        if (finished is { Mm: < 0 }) f.Fault("edge_finished", "edge_finished is below 0", "write the thickness of the edge before sharpening; 0 is a bevel ground to nothing");
+        if (ground == GroundWhen.AfterHardening && before is not null) f.Fault("edge_before_hardening", "an edge left for hardening, but the bevel is ground after it", "take this line out, or write ground = \"before\"");
+        if (before is { } b && finished is { } e && b < e) f.Fault("edge_before_hardening", "the edge before hardening is thinner than the finished one", "write the thickness left for hardening, which is the greater one");
+        var angle = f.Quantity("sharpen_per_side", QuantityText.Degrees);
+        if (angle is { Degrees: not (> 0 and < 60) })
+        {
+            f.Fault("sharpen_per_side", "a sharpening angle that is not between 0 and 60 degrees per side", "write the angle of one face against the middle plane, as 16");
+        }
+
+        var plunge = f.Node("plunge") switch
+        {
+            null => null,
+            TomlList list => f.TwoPoints(list, "plunge") is { } p ? new PlungeLine(p.A, p.B) : null,
+            _ => f.Length("plunge", positive: false) is { } x && outline is not null ? new PlungeLine(new Point(x.Mm, outline.Bounds.MinY), new Point(x.Mm, outline.Bounds.MaxY)) : null,
+        };
+        return finished is { } edge ? new Bevel(grind, oneSided, height, ground, before, edge, angle, plunge) : null;
+    }
+
+    private static BrokenEdges? ReadBroken(Fields f)
+        => f.IsThere ? new BrokenEdges(f.Length("rims"), f.Length("outline"), f.Word("form") == 1) : null;
+
+    private static Layout ReadLayout(Fields f)
+    {
+        var state = (DrilledIn)Math.Max(0, f.Word("drilled_in"));
+        var (end, margin) = (f.Length("end_allowance", positive: false), f.Length("edge_margin", positive: false));
+        if (end is { Mm: < 0 }) f.Fault("end_allowance", "an allowance below 0", "write how much steel is left, or 0");
+        if (margin is { Mm: < 0 }) f.Fault("edge_margin", "a margin below 0", "write how much steel is left, or 0");
+        return new Layout(state, end, margin);
+    }
+}

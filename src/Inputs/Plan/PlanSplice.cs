@@ -1,0 +1,66 @@
+using Tangwright.Foundation;
+
+namespace Tangwright.Inputs;
+
+/// <summary>One change of a text: some characters replaced by others.</summary>
+/// <param name="Offset">First character replaced.</param>
+/// <param name="Length">How many.</param>
+/// <param name="Text">What takes their place.</param>
+internal readonly record struct Splice(int Offset, int Length, string Text);
+
+/// <summary>Puts changes into a plan's text, reads it again and makes sure that nothing else changed.</summary>
+internal static class PlanSplice
+{
+    /// <summary>The changed plan. Every value whose name does not begin with one of <paramref name="may"/> must be written as before; else, or when the text no longer reads, the change is refused.</summary>
+    public static Checked<PlanFile> Apply(PlanFile file, IEnumerable<Splice> splices, params string[] may)
+    {
+        var text = file.Source.Text;
+        foreach (var s in splices.OrderByDescending(s => s.Offset)) text = string.Concat(text.AsSpan(0, s.Offset), s.Text, text.AsSpan(s.Offset + s.Length));
+        if (file.Source.HasMark) text = "\uFEFF" + text;
+        if (text == file.Text) return Checked<PlanFile>.Good(file);
+        return PlanReader.Read(text, file.FileName).Then(changed =>
+        {
+            var before = Values(file, may);
+            var after = Values(changed, may);
+            return before.SequenceEqual(after)
+                ? Checked<PlanFile>.Good(changed)
+                : Checked<PlanFile>.Bad(Fault.OfFile(file.FileName, "the change would have altered other lines", "change the file by hand"));
+        });
+    }
+
+    /// <summary>End of line the file uses.</summary>
+    public static string LineEnd(PlanFile file) => file.Text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
+
+    private static List<string> Values(PlanFile file, string[] may)
+    {
+        var list = new List<string>();
+        Walk(file.Root, "");
+        return list;
+
+        void Walk(TomlTable table, string path)
+        {
+            foreach (var e in table.Entries)
+            {
+                var name = path + e.Key;
+                if (may.Any(m => name == m || name.StartsWith(m + ".", StringComparison.Ordinal))) continue;
+                switch (e.Value)
+                {
+                    case TomlTable t:
+                        Walk(t, name + ".");
+                        break;
+                    case TomlTables many:
+                        foreach (var one in many.Items)
+                        {
+                            var label = (one.Find("name")?.Value as TomlText)?.Value ?? "";
+                            if (!may.Contains($"{name}[{label}]")) Walk(one, $"{name}[{label}].");
+                        }
+
+                        break;
+                    default:
+                        list.Add($"{name} = {file.Source.Text.AsSpan(e.Value.Offset, e.Value.Length)}");
+                        break;
+                }
+            }
+        }
+    }
+}

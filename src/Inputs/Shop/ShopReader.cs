@@ -1,0 +1,202 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using Tangwright.Core;
+using Tangwright.Foundation;
+
+namespace Tangwright.Inputs;
+
+/// <summary>Reads a shop file. What the file leaves out comes from another shop, the built-in one unless given.</summary>
+public static partial class ShopReader
+{
+    private const int MostItems = 200;
+    private static readonly Lazy<Shop> BuiltInShop = new(ReadBuiltIn);
+
+    /// <summary>The shop that is assumed when the maker has no file: data/shop.toml.</summary>
+    public static Shop BuiltIn => BuiltInShop.Value;
+
+    /// <summary>The shop, or every fault found. Any text gives one or the other.</summary>
+    /// <param name="text">The whole text of the file.</param>
+    /// <param name="fileName">Name of the file, for the faults.</param>
+    /// <param name="rest">Where what the file leaves out comes from; null: the built-in shop.</param>
+    public static Checked<Shop> Read(string text, string fileName, Shop? rest = null)
+    {
+        var source = new SourceText(text, fileName);
+        return TomlReading.Read(source).Then(root => Read(root, source, () => rest ?? BuiltIn));
+    }
+
+    private static Shop ReadBuiltIn()
+    {
+        var nothing = new Shop("", true, UnitsShown.Both, [], [], [], [], [], null, null, null, [], Length.Zero, Length.Zero);
+        return Read(DataText.Of("shop.toml"), "data/shop.toml", nothing).Value with { IsAssumed = true };
+    }
+
+    private static Checked<Shop> Read(TomlTable root, SourceText source, Func<Shop> rest)
+    {
+        var faults = new List<Fault>();
+        ShopKeys.Table.Check(root, source, faults);
+        var top = new Fields(source, root, "", ShopKeys.Table, 1, faults);
+        var version = top.Number("tangwright", 0, 1e9);
+        if (version is not (null or 1)) top.Fault("tangwright", "a shop file of another form", "this program reads tangwright = 1; use a newer program for newer files");
+        var unitMm = top.Word("units") == 1 ? Length.MmPerInch : 1;
+        Fields One(string heading) => new(source, root.Find(heading)?.Value as TomlTable, heading, ShopKeys.Table, unitMm, faults);
+        ImmutableArray<T>? Many<T>(string heading, Func<Fields, T?> read)
+            where T : class
+            => ReadMany(root, source, heading, faults, t => read(new Fields(source, t, heading, ShopKeys.Table, unitMm, faults)));
+
+        var name = top.Text("name");
+        var show = top.Word("show");
+        var tooling = One("tooling");
+        var drills = ReadSizes(tooling, "drills", unitMm);
+        var reamers = ReadSizes(tooling, "reamers", unitMm);
+        var machines = Many("machine", ReadMachine);
+        var saws = Many("saw", ReadSaw);
+        var wheels = Many("wheel", ReadWheel);
+        var printers = Many("printer", ReadPrinter);
+        var (oven, temperOven) = (One("oven"), One("temper_oven"));
+        var (hardening, tempering) = (ReadOven(oven), ReadOven(temperOven));
+        var quench = One("quenchant");
+        var quenchant = ReadQuenchant(quench);
+        var allowances = One("allowances");
+        var (end, edge) = (allowances.Length("end", positive: false), allowances.Length("edge", positive: false));
+        if (end is { Mm: < 0 }) allowances.Fault("end", "an allowance below 0", "write how much steel is left, or 0");
+        if (edge is { Mm: < 0 }) allowances.Fault("edge", "an allowance below 0", "write how much steel is left, or 0");
+        if (faults.Count > 0) return Checked<Shop>.Bad(faults.OrderBy(f => f.Line).ThenBy(f => f.Column).DistinctBy(f => (f.Line, f.Column, f.Message)).Take(50));
+
+        var other = rest();
+        return Checked<Shop>.Good(new Shop(
+            name ?? "own shop",
+            IsAssumed: false,
+            show switch { 0 => UnitsShown.Mm, 1 => UnitsShown.Inch, 2 => UnitsShown.Both, _ => other.Show },
+            machines ?? other.Machines,
+            drills ?? other.Drills,
+            reamers ?? other.Reamers,
+            saws ?? other.Saws,
+            wheels is { } w ? [.. w.OrderBy(x => x.Diameter.Mm)] : other.Wheels,
+            oven.IsThere ? hardening : other.Oven,
+            temperOven.IsThere ? tempering : oven.IsThere ? null : other.TemperOven,
+            quench.IsThere ? quenchant : other.Quenchant,
+            printers is { IsEmpty: false } p ? p : other.Printers,
+            end ?? other.EndAllowance,
+            edge ?? other.EdgeMargin));
+    }
+
+    private static ImmutableArray<T>? ReadMany<T>(TomlTable root, SourceText source, string heading, List<Fault> faults, Func<TomlTable, T?> read)
+        where T : class
+    {
+        switch (root.Find(heading)?.Value)
+        {
+            case TomlTables many when many.Items.Count > MostItems:
+                faults.Add(source.Fault(many.Items[MostItems].Offset, $"more than {MostItems} of [[{heading}]]", "leave some out"));
+                return [];
+            case TomlTables many:
+                return [.. many.Items.Select(read).OfType<T>()];
+            case TomlList { Items.Count: 0 }:
+                return [];
+            default:
+                return null;
+        }
+    }
+
+    private static ImmutableArray<DrillSize>? ReadSizes(Fields f, string key, double unitMm)
+    {
+        if (f.Node(key) is TomlList { Items.Count: 0 }) return [];
+        if (f.Texts(key, MostItems) is not { } items) return null;
+        var sizes = new List<DrillSize>();
+        foreach (var (text, offset) in items)
+        {
+            var read = DrillList.Read(text, unitMm);
+            if (read.IsGood) sizes.AddRange(read.Value);
+            else f.FaultAt(offset, $"{key}: {read.Message}", read.Remedy);
+        }
+
+        return DrillList.Sorted(sizes);
+    }
+
+    private static Machine? ReadMachine(Fields f)
+    {
+        var (name, kind) = (f.Text("name"), f.Word("kind"));
+        var (speeds, stepless) = ReadSpeeds(f);
+        var (chuck, throat) = (f.Length("chuck"), f.Length("throat"));
+        var travel = f.Point("travel");
+        if (travel is { } t && !(t.X > 0 && t.Y > 0)) f.Fault("travel", "a travel that is not above 0", "write the travel along and across, as [300, 200]");
+        var power = f.Number("power_w", 1, 100_000);
+        var readout = f.Flag("readout") ?? false;
+        if (name is null || kind < 0 || speeds.IsEmpty) return null;
+        return new Machine(name, (MachineKind)kind, speeds, stepless, chuck, throat, travel is { } x ? Length.OfMm(x.X) : null, travel is { } y ? Length.OfMm(y.Y) : null, power, readout);
+    }
+
+    [GeneratedRegex(@"^\s*(?<low>\d{1,6}(\.\d{1,3})?)\s+to\s+(?<high>\d{1,6}(\.\d{1,3})?)\s*$", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex SpeedRange();
+
+    private static (ImmutableArray<double> Speeds, bool Stepless) ReadSpeeds(Fields f)
+    {
+        const string remedy = "write each step, as [500, 900, 1500], or \"100 to 3000\" when any speed between can be set";
+        switch (f.Node("speeds_rpm"))
+        {
+            case null:
+                return ([], false);
+            case TomlList { Items.Count: > 0 and <= 100 } list when list.Items.All(i => i is TomlNumber { Value: > 0 and <= 200_000 }):
+                return ([.. list.Items.Cast<TomlNumber>().Select(n => n.Value).Distinct().Order()], false);
+            case TomlText { Value: var v } when v.Length < 40 && SpeedRange().Match(v) is { Success: true } m:
+                var (low, high) = (double.Parse(m.Groups["low"].ValueSpan), double.Parse(m.Groups["high"].ValueSpan));
+                if (low > 0 && high > low && high <= 200_000) return ([low, high], true);
+                f.Fault("speeds_rpm", "a range of speeds that does not rise from above 0 to at most 200000", remedy);
+                return ([], false);
+            default:
+                f.Fault("speeds_rpm", "speeds_rpm is no list of speeds above 0", remedy);
+                return ([], false);
+        }
+    }
+
+    private static Saw? ReadSaw(Fields f)
+    {
+        var (name, kerf, throat) = (f.Text("name"), f.Length("kerf"), f.Length("throat"));
+        return name is null || kerf is null ? null : new Saw(name, kerf.Value, throat);
+    }
+
+    private static Wheel? ReadWheel(Fields f)
+    {
+        var (name, diameter) = (f.Text("name"), f.Length("diameter"));
+        return name is null || diameter is null ? null : new Wheel(name, diameter.Value);
+    }
+
+    private static Oven? ReadOven(Fields f)
+    {
+        var name = f.Text("name");
+        var (width, height, depth) = (f.Length("width"), f.Length("height"), f.Length("depth"));
+        var high = f.Quantity("reads_high_by", OtherTexts.TemperatureDifferenceC);
+        return name is null || IsNone(name) ? null : new Oven(name, width, height, depth, high);
+    }
+
+    private static Quenchant? ReadQuenchant(Fields f)
+    {
+        var name = f.Text("name");
+        var volume = f.Quantity("volume", OtherTexts.Litres);
+        return name is null || IsNone(name) ? null : new Quenchant(name, volume);
+    }
+
+    private static Printer? ReadPrinter(Fields f)
+    {
+        var (name, paper) = (f.Text("name"), f.Word("paper"));
+        var (width, margin) = (f.Length("roll_width"), f.Length("margin", positive: false));
+        if (paper == 3 && width is null && !f.Has("roll_width")) f.Fault("paper", "a roll without its width", "add roll_width = \"24 in\"");
+        if (margin is { Mm: not (>= 0 and <= 50) }) f.Fault("margin", "a margin outside 0 to 50 mm", "write the margin the printer cannot print, as 6");
+        var (across, along) = (ReadBar(f, "bar_across"), ReadBar(f, "bar_along"));
+        if (name is null || paper < 0) return null;
+        return new Printer(name, ShopKeys.Table.Find("printer", "paper")!.Words[paper], paper == 3 ? width : null, margin ?? Length.OfMm(10), across, along);
+    }
+
+    private static double ReadBar(Fields f, string key)
+    {
+        var bar = f.Length(key);
+        if (bar is { Mm: not (>= 80 and <= 120) })
+        {
+            f.Fault(key, $"{key} is {Shown.Mm(bar.Value)}, too far from 100 mm", "measure the 100 mm bar of a printed template and write what it measured");
+            return 100;
+        }
+
+        return bar?.Mm ?? 100;
+    }
+
+    private static bool IsNone(string name) => string.Equals(name, "none", StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,34 @@
+namespace Tangwright.Inputs;
+
+/// <summary>Quantities that only shop and steel files use.</summary>
+internal static class OtherTexts
+{
+    /// <summary>A difference of temperatures in °C: <c>14 C</c>, <c>25 F</c>.</summary>
+    public static Reading<double> TemperatureDifferenceC(string text)
+    {
+        var read = One(text, "14 C", u => u.Replace("°", "", StringComparison.Ordinal).Trim().ToUpperInvariant() switch { "C" => 1, "F" => 1 / 1.8, _ => null });
+        return read.IsGood && Math.Abs(read.Value) > 500 ? Reading<double>.Bad("a difference of more than 500 C", "check the number") : read;
+    }
+
+    /// <summary>A volume in litres: <c>15 L</c>, <c>4 gal</c> (US gallon, 3.785411784 L exactly).</summary>
+    public static Reading<double> Litres(string text)
+        => Positive(One(text, "15 L", u => u.ToLowerInvariant() switch { "l" or "litre" or "litres" or "liter" or "liters" => 1, "gal" or "gallon" or "gallons" => 3.785411784, _ => null }), 100_000);
+
+    /// <summary>A density in g/cm³: <c>7.85 g/cm3</c>, <c>7850 kg/m3</c>.</summary>
+    public static Reading<double> GramsPerCm3(string text)
+        => Positive(One(text, "7.85 g/cm3", u => u switch { "g/cm3" or "g/cm³" => 1, "kg/m3" or "kg/m³" => 1e-3, _ => null }), 25);
+
+    /// <summary>A Brinell hardness: <c>240 HB</c>.</summary>
+    public static Reading<double> Brinell(string text)
+        => Positive(One(text, "240 HB", u => u.ToUpperInvariant() is "HB" or "HBW" ? 1 : null), 700);
+
+    private static Reading<double> One(string text, string example, Func<string, double?> factor)
+    {
+        var (number, unit) = NumberText.Split(text.Trim());
+        if (number.Length > 0 && factor(unit) is null) return Reading<double>.Bad(unit.Length == 0 ? "a number without its unit" : $"'{NumberText.Clip(unit)}' is no unit known here", $"write it as {example}");
+        return NumberText.Read(number, unit, out _).As(v => v * factor(unit)!.Value);
+    }
+
+    private static Reading<double> Positive(Reading<double> read, double most)
+        => read.IsGood && read.Value is not > 0 || read.IsGood && read.Value > most ? Reading<double>.Bad($"a number that is not above 0 and at most {most}", "check the number and the unit") : read;
+}
