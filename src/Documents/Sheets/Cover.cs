@@ -17,8 +17,11 @@ public static class Cover
         var (canvas, room) = SheetTop.New(request, Key, "Cover and drawing", results.Plan.Name, Summary(request));
         var y = CoverDrawing.Draw(canvas, request, room with { MinY = room.MaxY - Math.Min(108, room.Height * 0.47) });
         var left = room with { MaxY = y };
-        ImmutableArray<FlowRow> Blocks(double rowMm) => [Figures(request, rowMm), Weights(request, rowMm), .. Targets(request, rowMm), Bench(request, room.Width)];
-        var blocks = TextTable.RowsMm.Select(Blocks).FirstOrDefault(b => b.Sum(r => r.HeightMm) <= left.Height, Blocks(TextTable.RowsMm[^1]));
+        ImmutableArray<FlowRow> Blocks(double rowMm, bool contents) => [Figures(request, rowMm), Weights(request, rowMm), .. Targets(request, rowMm), Bench(request, room.Width, contents)];
+
+        // roomy if it all goes on one sheet; else closer, then without the list of sheets
+        var tight = Blocks(TextTable.RowsMm[^1], contents: false);
+        var blocks = TextTable.RowsMm.Select(r => Blocks(r, contents: true)).FirstOrDefault(b => b.Sum(r => r.HeightMm) <= left.Height, tight);
         return Flow.Over(
             new OpenSheet(canvas, left),
             () => SheetTop.New(request, Key, "Cover, continued", results.Plan.Name, "Continued."),
@@ -83,7 +86,7 @@ public static class Cover
             rowMm))];
     }
 
-    private static FlowRow Bench(SheetRequest request, double width)
+    private static FlowRow Bench(SheetRequest request, double width, bool contents)
     {
         const double Left = 24;
         var plan = request.Results.Plan;
@@ -93,12 +96,12 @@ public static class Cover
         [
             ("Stock", $"{stock.Steel}, {bar}{(stock.Condition.Length > 0 ? ", " + stock.Condition : "")}"),
             ("Shop", (request.Results.Shop.IsAssumed ? "ASSUMED SHOP: the built-in one; write your own shop file. " : $"{request.Results.Shop.Name} ({request.ShopUsed}). ") + $"Drilled {FigureText.Of(request.Results.Bench.State)}."),
-            ("Sheets", Contents(request)),
+            .. contents ? [("Sheets", Contents(request))] : Array.Empty<(string, string)>(),
         ];
         var heights = lines.Select(l => Math.Min(3, Lettering.Wrap(TextSpace.Clean(l.Value), width - Left, 3).Length) * TextSpace.LineMm(3)).ToArray();
 
         // the list of sheets is not known before they are counted: always room for two lines
-        return new FlowRow(heights[0] + heights[1] + (2 * TextSpace.LineMm(Canvas.SmallMm)) + 3, (canvas, box) =>
+        return new FlowRow(heights[0] + heights[1] + (contents ? (2 * TextSpace.LineMm(Canvas.SmallMm)) + 2 : 0) + 1, (canvas, box) =>
         {
             var y = box.MaxY - 1;
             for (var i = 0; i < lines.Length; i++)

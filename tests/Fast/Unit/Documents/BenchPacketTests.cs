@@ -115,11 +115,11 @@ public class BenchPacketTests
     [Fact]
     public void Running_dimensions_start_at_the_bench_datum()
     {
-        // hole L1 lies 100 mm from the piece's left end, which lies 5 mm from the sawn end
+        // hole L1 lies 100 mm from the piece's left end, which lies 3 mm, the shop's end allowance, from the sawn end; 103 mm = 4.055 in, nearest 4 1/16 in = 103.19 mm
         var layout = BenchPacket.Of(Request(ExamplePieces.Hatchet()), ["layout"]).Sheets[0].Marks.OfType<TextMark>().ToList();
-        Assert.Contains(layout, t => t.Text == "105.00" && t.AngleDegrees == 90);
-        Assert.Contains(layout, t => t.Text == "4.134");
-        Assert.Contains(layout, t => t.Text == "4 9/64");
+        Assert.Contains(layout, t => t.Text == "103.00" && t.AngleDegrees == 90);
+        Assert.Contains(layout, t => t.Text == "4.055");
+        Assert.Contains(layout, t => t.Text == "4 1/16");
     }
 
     private static Dictionary<string, Func<Results>> Pieces { get; } = new(StringComparer.Ordinal)
