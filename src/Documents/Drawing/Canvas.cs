@@ -9,7 +9,7 @@ namespace Tangwright.Documents;
 /// <param name="frame">Paper and margins.</param>
 public sealed class Canvas(string kind, string title, SheetFrame frame)
 {
-    /// <summary>Smallest lettering, mm (ISO 3098-1 allows 1.8 mm; 2.5 mm can still be read at arm's length).</summary>
+    /// <summary>Smallest lettering, mm (a height of ISO 3098-1; 1.8 mm, the least of its series, is kept for the labels of the title block).</summary>
     public const double SmallMm = 2.5;
 
     /// <summary>Usual lettering, mm (ISO 3098-1).</summary>

@@ -7,7 +7,7 @@ public static class DimensionMarks
 {
     private const double ArrowMm = 2.8;
 
-    /// <summary>A closed, filled arrow head of 20° (ISO 129-1) with its tip at a point.</summary>
+    /// <summary>A closed, filled arrow head of about 20° with its tip at a point.</summary>
     /// <param name="canvas">Where it is drawn.</param>
     /// <param name="tip">Tip.</param>
     /// <param name="direction">Where it points.</param>

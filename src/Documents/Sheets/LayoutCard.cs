@@ -42,10 +42,9 @@ public static class LayoutCard
         var view = BenchView.Place(request, place, back);
         canvas.Scale = view.ScaleName;
         BenchView.Draw(canvas, view);
-        BenchView.DrawAxes(canvas, view);
         var under = RunningDimensions.Draw(canvas, request, view, room);
         var box = view.On(BenchView.Stock(request.Results));
-        LabelRail.Draw(canvas, request.Results.Holes.Select(h => new Pointer(h.Name, view.On(h.At))), box.MinY - 7, box.MinX + (fromLeft ? 18 : -2), box.MaxX + (fromLeft ? 2 : -18), 3, bold: true);
+        LabelRail.Draw(canvas, request.Results.Holes.Select(h => new Pointer(h.Name, view.On(h.At))), box.MinY - 7, box.MinX, box.MaxX, 3, bold: true);
         var rest = room with { MaxY = Math.Min(under, box.MinY - 9) - 1.5 };
         if (back) Notes.Draw(canvas, rest with { MaxY = rest.MaxY - 8 });
         return new OpenSheet(canvas, rest);
@@ -94,7 +93,7 @@ public static class LayoutCard
     {
         var (x, y, ticks) = Columns(box);
         var middle = (box.MinY + box.MaxY) / 2;
-        canvas.Fitted(station.Name, new Point(box.MinX, middle - 2), NameColumn - 1, station.Punched ? Canvas.LargeMm : Canvas.TextMm, bold: true);
+        canvas.Fitted(station.Name, new Point(box.MinX, middle - 2), NameColumn - 1, station.Punched ? Canvas.LargeMm : 3, bold: true);
         if (station.X is { } sx) SizeBlock.Draw(canvas, request, box with { MinX = x, MaxX = y }, Length.OfMm(sx));
         if (station.Y is { } sy) SizeBlock.Draw(canvas, request, box with { MinX = y, MaxX = ticks }, Length.OfMm(sy));
         for (var i = 0; i < (station.Punched ? 3 : 1); i++) canvas.TickBox(ticks + ((i + 0.5) * TickColumn) - (Canvas.TickMm / 2), middle);
