@@ -51,7 +51,6 @@ public static class BevelSolid
 
         foreach (var (corner, a, b, seam) in Fans(piece.Outer, edge))
         {
-            // the air beyond an outward corner of a bevel to the spine holds nothing to grind
             var panels = AlongFan(corner, a, b, ray, scale, [seam, .. marks.Points.Where(q => q.To(corner) < ray.MostReach && q.To(corner) > Corner).Select(q => Math.Atan2(q.Y - corner.Y, q.X - corner.X))]);
             rays += Collect(panels, sums);
         }
@@ -132,6 +131,17 @@ public static class BevelSolid
             if (!box.Holds(q)) continue;
             var (spot, _, distance) = Nearest.On(edge, q, reach);
             if (distance < reach && distance > Corner && spot.T is > 0 and < 1) spots.Add(spot);
+        }
+
+        // beside an outward corner the rays of the two sides meet on its bisector before the bevel ends, over a stretch too short to be seen from afar
+        for (var i = 0; i + 1 < edge.Segments.Length; i++)
+        {
+            var (s, next) = (edge.Segments[i], edge.Segments[i + 1]);
+            var (t, u) = (s.Tangent(1), next.Tangent(0));
+            var stretch = reach * Math.Tan(0.5 * Math.Atan2(t.Cross(u), t.Dot(u)));
+            if (stretch < 1e-6) continue;
+            spots.Add(new PathSpot(i, 1 - (stretch / s.Length)));
+            spots.Add(new PathSpot(i + 1, stretch / next.Length));
         }
 
         return (points, spots);

@@ -22,15 +22,20 @@ public sealed class RollingBall
     {
         _path = path;
         var (x, y) = (new List<double>(), new List<double>());
-        foreach (var s in path.Segments)
+        var segments = path.Segments;
+        for (var i = 0; i < segments.Length; i++)
         {
-            var n = Pieces(s, 0.25 * largest);
-            for (var i = 0; i <= n; i++)
-            {
-                var p = s.At((double)i / n);
-                x.Add(p.X);
-                y.Add(p.Y);
-            }
+            var s = segments[i];
+            var atStart = i > 0 && IsCorner(segments[i - 1], s);
+            var atEnd = i + 1 < segments.Length && IsCorner(s, segments[i + 1]);
+            Put(s.Start);
+            Sample(s, 0, s.Start, 1, s.End, 0.25 * largest, atStart, atEnd, 0, Put);
+        }
+
+        void Put(Point p)
+        {
+            x.Add(p.X);
+            y.Add(p.Y);
         }
 
         // fill the last vector with copies of the last point
@@ -86,18 +91,27 @@ public sealed class RollingBall
         return true;
     }
 
-    private static int Pieces(Segment s, double longest)
+    // points close enough that the path turns little between them, and ever closer towards a corner
+    private static void Sample(Segment s, double t0, Point a, double t1, Point b, double longest, bool cornerAtStart, bool cornerAtEnd, int depth, Action<Point> put)
     {
-        var turn = s switch
+        var chord = a.To(b);
+        var split = chord > longest
+            || (s is not Line && (depth < 1 || Math.Abs(Turn(s.Tangent(t0), s.Tangent(t1))) > 0.25))
+            || (cornerAtStart && chord > a.To(s.Start) + 1e-5)
+            || (cornerAtEnd && chord > b.To(s.End) + 1e-5);
+        if (!split || depth >= 24)
         {
-            Line => 0,
-            Arc a => Math.Abs(a.Sweep) * (a.IsCircle ? 1 : 3),
-            Bezier b => Turn(b.Control1 - b.Start, b.Control2 - b.Control1) + Turn(b.Control2 - b.Control1, b.End - b.Control2),
-            _ => 0,
-        };
-        var length = s is Bezier c ? c.Start.To(c.Control1) + c.Control1.To(c.Control2) + c.Control2.To(c.End) : s.Length;
-        return (int)Math.Clamp(Math.Ceiling(Math.Max(turn / 0.25, length / longest)), 1, 400);
+            put(b);
+            return;
+        }
+
+        var t = 0.5 * (t0 + t1);
+        var m = s.At(t);
+        Sample(s, t0, a, t, m, longest, cornerAtStart, cornerAtEnd, depth + 1, put);
+        Sample(s, t, m, t1, b, longest, cornerAtStart, cornerAtEnd, depth + 1, put);
     }
 
-    private static double Turn(Point a, Point b) => Math.Abs(Math.Atan2(a.Cross(b), a.Dot(b)));
+    private static bool IsCorner(Segment before, Segment after) => Math.Abs(Turn(before.Tangent(1), after.Tangent(0))) > 1e-6;
+
+    private static double Turn(Point a, Point b) => Math.Atan2(a.Cross(b), a.Dot(b));
 }
