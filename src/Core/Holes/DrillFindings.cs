@@ -9,6 +9,9 @@ public static class DrillFindings
     /// <summary>A drill this near to the size is that size, mm: the rounding of inch sizes to hundredths.</summary>
     public const double SameSizeMm = 0.006;
 
+    /// <summary>A size no further off than this is offered before buying, mm; common practice.</summary>
+    private const double NearMm = 0.5;
+
     /// <summary>Drills missing, one finding for each size.</summary>
     public static IEnumerable<Finding> Drills(Results r)
         => Missing(r, r.Holes.Where(h => h.Make == HoleMake.Drill), r.Shop.Drills, FindingCodes.DrillNotOwned, "drill");
@@ -50,7 +53,8 @@ public static class DrillFindings
         var near = below is null ? above : above is null || d - below.Diameter <= above.Diameter - d ? below : above;
         if (near is null) return buy;
         var change = near.Diameter - d;
-        return $"plan {near.Name} instead ({Shown.Mm(Length.OfMm(Math.Abs(change.Mm)))} {(change.Mm < 0 ? "smaller" : "larger")}), or {buy}";
+        var plan = $"plan {near.Name} instead ({Shown.Mm(Length.OfMm(Math.Abs(change.Mm)))} {(change.Mm < 0 ? "smaller" : "larger")})";
+        return Math.Abs(change.Mm) <= NearMm ? $"{plan}, or {buy}" : $"{buy}, or {plan}";
     }
 
     private static string Named(DrillSize? size) => size is null ? "none" : size.Name.EndsWith(" mm", StringComparison.Ordinal) ? size.Name : $"{size.Name} ({Shown.Mm(size.Diameter)})";

@@ -48,7 +48,8 @@ public static class HoleRuleFindings
         if (close.Length == 0) yield break;
         var worst = close.MinBy(p => p.Ratio);
         var larger = Length.Max(worst.A.Diameter, worst.B.Diameter);
-        var names = Names(close.SelectMany(p => new[] { p.A.Name, p.B.Name }).Distinct(StringComparer.Ordinal));
+        var named = close.SelectMany(p => new[] { p.A.Name, p.B.Name }).ToHashSet(StringComparer.Ordinal);
+        var names = Names(r.Holes.Select(h => h.Name).Where(named.Contains));
         yield return new Finding(
             FindingCodes.PitchRule,
             Severity.Note,

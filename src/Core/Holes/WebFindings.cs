@@ -42,7 +42,7 @@ public static class WebFindings
             if (web < 0 || WebLimits.Judge(web, t) is not { } severity) continue;
             var missing = WebLimits.WarnMm(t) - web;
             var (large, small) = a.Diameter >= b.Diameter ? (a, b) : (b, a);
-            var smaller = WebRemedy.Smaller(large, 0.5 * missing * 2);
+            var smaller = WebRemedy.Smaller(large, missing);
             var moved = remedy.Moved(small, large.At, missing) ?? remedy.Moved(large, small.At, missing);
             yield return new Finding(
                 FindingCodes.WebToHole,

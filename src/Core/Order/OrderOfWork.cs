@@ -48,7 +48,7 @@ public static class OrderOfWork
     {
         if (holes.IsEmpty)
         {
-            if (bench.State != DrilledIn.Profile) steps.Add($"Lay out the outline from {bench.AlongFrom} and {bench.AcrossFrom}", "", "template", "", OrderRules.OneDatum);
+            if (bench.State != DrilledIn.Profile) steps.Add($"Lay out the outline from the {bench.AlongFrom} and the {bench.AcrossFrom}", "", "template", "", OrderRules.OneDatum);
             return;
         }
 
@@ -56,16 +56,16 @@ public static class OrderOfWork
         var punched = groups.Any(g => g.Machine is null or { Kind: MachineKind.DrillPress } or { Kind: MachineKind.MillDrill, HasReadout: false });
         steps.Add(
             bench.State == DrilledIn.Profile
-                ? $"Lay out the holes from {bench.AlongFrom} and {bench.AcrossFrom}{(punched ? "; punch the centres" : "")}"
-                : $"Lay out outline and holes from {bench.AlongFrom} and {bench.AcrossFrom}, by glued template or by scriber{(punched ? "; punch the centres" : "")}",
+                ? $"Lay out the holes from the {bench.AlongFrom} and the {bench.AcrossFrom}{(punched ? "; punch the centres" : "")}"
+                : $"Lay out outline and holes from the {bench.AlongFrom} and the {bench.AcrossFrom}, by glued template or by scriber{(punched ? "; punch the centres" : "")}",
             "",
             "layout",
             "",
             OrderRules.OneDatum);
         foreach (var g in groups) steps.Add(Drill(g, bench), g.Machine?.Name ?? "", g.Machine?.Kind == MachineKind.DrillPress ? "drill-only" : "holes", "", bench.State == DrilledIn.Profile ? OrderRules.HolesOnProfile : OrderRules.HolesWhileSquare);
         var reamed = holes.Count(h => h.Make == HoleMake.Ream);
-        if (reamed > 0) steps.Add($"Ream {Holes(reamed)} to size", "", "holes", "", "A pin shows, so its hole must be true to size.");
-        steps.Add($"Chamfer {(holes.Length == 1 ? "the hole" : $"all {Count(holes.Length)} holes")} on both faces", "", "holes", "", OrderRules.Chamfer);
+        if (reamed > 0) steps.Add($"Ream {Holes(reamed)} to size (drilled 0.1 to 0.3 mm, 0.004 to 0.012 in, under)", "", "holes", "", "A pin shows, so its hole must be true to size.");
+        steps.Add($"Chamfer {All(holes.Length)} on both faces", "", "holes", "", OrderRules.Chamfer);
     }
 
     private static string Drill(HoleGroup g, BenchDatum bench)
@@ -74,8 +74,8 @@ public static class OrderOfWork
         return g.Machine?.Kind switch
         {
             null => $"Make {what}: no machine of the shop holds {Both(g.Holes.Max(h => h.Diameter.Mm))}",
-            MachineKind.CncMill => $"Set zero on {bench.AlongFrom} and {bench.AcrossFrom}; spot and drill {what}",
-            MachineKind.MillDrill when g.Machine.HasReadout => $"Find {bench.AlongFrom} and {bench.AcrossFrom}, set the readout to zero; spot and drill {what}",
+            MachineKind.CncMill => $"Set zero on the {bench.AlongFrom} and the {bench.AcrossFrom}; spot and drill {what}",
+            MachineKind.MillDrill when g.Machine.HasReadout => $"Find the {bench.AlongFrom} and the {bench.AcrossFrom}, set the readout to zero; spot and drill {what}",
             MachineKind.DrillingVise => $"Clamp the guide piece on the blank against the stop; drill one hole, pin it, drill the far one, pin it, then the rest: {what}",
             _ => $"Clamp flat on a backing board; pilot, then drill {what}",
         };
@@ -86,7 +86,7 @@ public static class OrderOfWork
         if (bench.State == DrilledIn.Profile) steps.Add($"Lay out the outline on the stock, at least {Both(shop.EndAllowance.Mm)} from a sawn end", "", "template", "", OrderRules.OneDatum);
         if (bench.State != DrilledIn.Rectangle) Number(steps);
         steps.Add("Saw out, 1 to 1.5 mm (0.04 to 0.06 in) outside the line", Saw(shop), "template", "", OrderRules.SawOut);
-        steps.Add("Profile to the line, square to the faces; then P120", Grinder(shop), "template", "", plan.Bevel is null ? "The belt leaves the line; the saw does not." : OrderRules.ProfileBeforeBevel);
+        steps.Add("Profile to the line, square to the faces; then P120", "belt grinder", "template", "", plan.Bevel is null ? "The belt leaves the line; the saw does not." : OrderRules.ProfileBeforeBevel);
     }
 
     private static void Number(Steps steps) => steps.Add("Stamp or scratch the piece number on the tang", "", "", "", OrderRules.NumberEarly);
@@ -101,7 +101,7 @@ public static class OrderOfWork
 
         var broken = plan.BrokenEdges?.Outline is { } b ? $"; break the long edges {Both(b.Mm)}" : "; break the long edges";
         steps.Add($"Finish to P120, scratches lengthwise{broken}", "", "", "", OrderRules.FinishSoft);
-        var gate = holes.IsEmpty ? "profile, finish and piece number done?" : $"all {Count(holes.Length)} {(holes.Length == 1 ? "hole" : "holes")} drilled and chamfered?";
+        var gate = holes.IsEmpty ? "profile, finish and piece number done?" : $"{All(holes.Length)} drilled and chamfered?";
         steps.Add("Stop and check before heat", "", holes.IsEmpty ? "cover" : "holes", gate, OrderRules.Gate);
     }
 
@@ -137,9 +137,14 @@ public static class OrderOfWork
 
     private static string Saw(Shop shop) => shop.Saws.IsDefaultOrEmpty ? "" : shop.Saws[0].Name;
 
-    private static string Grinder(Shop shop) => shop.Wheels.IsDefaultOrEmpty ? "belt grinder" : $"belt grinder, wheels {string.Join(", ", shop.Wheels.Select(w => w.Name))} for the hollows";
-
     private static string Holes(int n) => n == 1 ? "1 hole" : $"{Count(n)} holes";
+
+    private static string All(int n) => n switch
+    {
+        1 => "the hole",
+        2 => "both holes",
+        _ => $"all {Count(n)} holes",
+    };
 
     private static string Count(int n) => n.ToString(CultureInfo.InvariantCulture);
 
