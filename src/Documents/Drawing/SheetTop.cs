@@ -15,7 +15,7 @@ public static class SheetTop
     {
         var canvas = new Canvas(kind, title, SheetFrame.For(request));
         var box = canvas.Frame.Content;
-        var y = box.MaxY - Canvas.HeadingMm;
+        var y = box.MaxY - Canvas.HeadingMm - 0.5;
         canvas.Fitted(heading, new Point(box.MinX, y), box.Width, Canvas.HeadingMm, bold: true);
         y -= 3;
         if (line.Length > 0) y = canvas.Wrapped(line, new Point(box.MinX, y), box.Width);

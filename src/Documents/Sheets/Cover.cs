@@ -16,21 +16,24 @@ public static class Cover
         var results = request.Results;
         var (canvas, room) = SheetTop.New(request, Key, "Cover and drawing", results.Plan.Name, Summary(request));
         var y = CoverDrawing.Draw(canvas, request, room with { MinY = room.MaxY - Math.Min(108, room.Height * 0.47) });
+        var left = room with { MaxY = y };
+        ImmutableArray<FlowRow> Blocks(double rowMm) => [Figures(request, rowMm), Weights(request, rowMm), .. Targets(request, rowMm), Bench(request, room.Width)];
+        var blocks = TextTable.RowsMm.Select(Blocks).FirstOrDefault(b => b.Sum(r => r.HeightMm) <= left.Height, Blocks(TextTable.RowsMm[^1]));
         return Flow.Over(
-            new OpenSheet(canvas, room with { MaxY = y }),
+            new OpenSheet(canvas, left),
             () => SheetTop.New(request, Key, "Cover, continued", results.Plan.Name, "Continued."),
             head: null,
-            [Figures(request), Weights(request), .. Targets(request), Bench(request, room.Width)]);
+            blocks);
     }
 
-    private static FlowRow Figures(SheetRequest request)
+    private static FlowRow Figures(SheetRequest request, double rowMm)
     {
         var lines = FigureLine.OfPiece(request.Results, request.Units);
         var section = request.Results.Plan.Bevel is not null;
-        return new FlowRow(Math.Max(TextTable.HeightMm(lines.Length, head: false), section ? SectionView.HeightMm : 0), (canvas, box) =>
+        return new FlowRow(Math.Max(TextTable.HeightMm(lines.Length, head: false, rowMm), section ? SectionView.HeightMm : 0), (canvas, box) =>
         {
             var left = section ? box.Width * 0.53 : box.Width;
-            TextTable.Draw(canvas, new Point(box.MinX, box.MaxY), left, "Figures", [new("", 0.40), new("", 0.60, TextAnchor.Right)], lines.Select(l => ImmutableArray.Create(l.Name, l.Value)));
+            TextTable.Draw(canvas, new Point(box.MinX, box.MaxY), left, "Figures", [new("", 0.40), new("", 0.60, TextAnchor.Right)], lines.Select(l => ImmutableArray.Create(l.Name, l.Value)), rowMm);
             if (section) SectionView.Draw(canvas, request, box with { MinX = box.MinX + left + 5 });
         });
     }
@@ -48,11 +51,11 @@ public static class Cover
 
     private static string Number(int n, string word) => n == 0 ? "" : n == 1 ? $"1 {word}" : $"{n} {word}s";
 
-    private static FlowRow Weights(SheetRequest request)
+    private static FlowRow Weights(SheetRequest request, double rowMm)
     {
         var (units, name, stages) = (request.Units, request.Results.Plan.Datum.Name, request.Results.Stages);
         var title = "Weight and balance by stage, balance from the datum" + (name.Length > 0 ? ": " + name : "");
-        return new FlowRow(TextTable.HeightMm(stages.Length, head: true), (canvas, box) => TextTable.Draw(
+        return new FlowRow(TextTable.HeightMm(stages.Length, head: true, rowMm), (canvas, box) => TextTable.Draw(
             canvas,
             new Point(box.MinX, box.MaxY),
             box.Width,
@@ -62,20 +65,22 @@ public static class Cover
                 FigureText.Of(s.Stage),
                 s.Mass is { } m ? FigureText.Weight(m, units) : "density not known",
                 FigureText.Size(s.BalanceFromDatum, units),
-                FigureText.Size(s.BalanceAcrossFromDatum, units)))));
+                FigureText.Size(s.BalanceAcrossFromDatum, units))),
+            rowMm));
     }
 
-    private static IEnumerable<FlowRow> Targets(SheetRequest request)
+    private static IEnumerable<FlowRow> Targets(SheetRequest request, double rowMm)
     {
         var lines = FigureLine.OfTargets(request.Results, request.Units);
         if (lines.IsEmpty) return [];
-        return [new FlowRow(TextTable.HeightMm(lines.Length, head: true), (canvas, box) => TextTable.Draw(
+        return [new FlowRow(TextTable.HeightMm(lines.Length, head: true, rowMm), (canvas, box) => TextTable.Draw(
             canvas,
             new Point(box.MinX, box.MaxY),
             box.Width,
             "Wanted and found",
             [new("", 0.23), new("Wanted", 0.36, TextAnchor.Right), new("Found", 0.26, TextAnchor.Right), new("", 0.15)],
-            lines.Select(l => ImmutableArray.Create(l.Name, l.Wanted, l.Found, l.Within switch { true => "✓ within", false => "✗ OUTSIDE", _ => "" }))))];
+            lines.Select(l => ImmutableArray.Create(l.Name, l.Wanted, l.Found, l.Within switch { true => "✓ within", false => "✗ OUTSIDE", _ => "" })),
+            rowMm))];
     }
 
     private static FlowRow Bench(SheetRequest request, double width)

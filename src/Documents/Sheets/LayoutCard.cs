@@ -35,14 +35,17 @@ public static class LayoutCard
             ? "BACK FACE. The work is turned over about its length: x still from the same end, y still from the same edge, which now lies on the other side. Check one hole against the front before punching."
             : $"FRONT FACE UP. {words} Measure every line from these two edges, never from the line before.";
         var (canvas, room) = SheetTop.New(request, Key, back ? Title + ", back face" : Title, back ? "Layout card, back face" : "Layout card, front face", line);
-        var place = new Box(room.MinX + 9, room.MaxY - (back ? 120 : 92), room.MaxX - 32, room.MaxY - (back ? 36 : 30));
+        var fromLeft = request.Results.Bench.AlongSign > 0;
+        const double Near = 9;
+        const double Far = 32;
+        var place = new Box(room.MinX + (fromLeft ? Near : Far), room.MaxY - (back ? 120 : 92), room.MaxX - (fromLeft ? Far : Near), room.MaxY - (back ? 36 : 30));
         var view = BenchView.Place(request, place, back);
         canvas.Scale = view.ScaleName;
         BenchView.Draw(canvas, view);
         BenchView.DrawAxes(canvas, view);
         var under = RunningDimensions.Draw(canvas, request, view, room);
         var box = view.On(BenchView.Stock(request.Results));
-        LabelRail.Draw(canvas, request.Results.Holes.Select(h => new Pointer(h.Name, view.On(h.At))), box.MinY - 7, box.MinX + 18, box.MaxX + 2, 3, bold: true);
+        LabelRail.Draw(canvas, request.Results.Holes.Select(h => new Pointer(h.Name, view.On(h.At))), box.MinY - 7, box.MinX + (fromLeft ? 18 : -2), box.MaxX + (fromLeft ? 2 : -18), 3, bold: true);
         var rest = room with { MaxY = Math.Min(under, box.MinY - 9) - 1.5 };
         if (back) Notes.Draw(canvas, rest with { MaxY = rest.MaxY - 8 });
         return new OpenSheet(canvas, rest);

@@ -10,7 +10,7 @@ public class LookTests
     {
         if (Environment.GetEnvironmentVariable("LOOK") is not { } dir) return;
         var i = 0;
-        foreach (var r in ExamplePieces.All)
+        foreach (var r in new[] { ExamplePieces.Hatchet(), ExamplePieces.Kitchen(), ExamplePieces.Paring() })
         {
             i++;
             foreach (var (paper, units, tag) in new[] { (PaperSize.A4, UnitsShown.Both, "a4both"), (PaperSize.Letter, UnitsShown.Inch, "letterin"), (PaperSize.A4, UnitsShown.Mm, "a4mm"), (PaperSize.Letter, UnitsShown.Both, "letterboth") })
