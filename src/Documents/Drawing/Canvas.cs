@@ -7,7 +7,7 @@ namespace Tangwright.Documents;
 /// <param name="kind">Stable name of the sheet kind.</param>
 /// <param name="title">What stands on it.</param>
 /// <param name="frame">Paper and margins.</param>
-public sealed class Canvas(string kind, string title, SheetFrame frame)
+internal sealed class Canvas(string kind, string title, SheetFrame frame)
 {
     /// <summary>Smallest lettering, mm (a height of ISO 3098-1; 1.8 mm, the least of its series, is kept for the labels of the title block).</summary>
     public const double SmallMm = 2.5;

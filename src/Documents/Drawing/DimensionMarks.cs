@@ -3,7 +3,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>Dimensions, leaders, hatching and breaks as the drawing standards draw them.</summary>
-public static class DimensionMarks
+internal static class DimensionMarks
 {
     private const double ArrowMm = 2.8;
 

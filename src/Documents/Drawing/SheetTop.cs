@@ -3,7 +3,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>Starts a sheet: its heading and one line on what it is for.</summary>
-public static class SheetTop
+internal static class SheetTop
 {
     /// <summary>A new sheet with heading; the room below it.</summary>
     /// <param name="request">What it is drawn for.</param>

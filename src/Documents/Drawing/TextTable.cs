@@ -7,10 +7,10 @@ namespace Tangwright.Documents;
 /// <param name="Head">Its heading; empty for none.</param>
 /// <param name="Share">Its share of the width.</param>
 /// <param name="Anchor">Left or right.</param>
-public readonly record struct Column(string Head, double Share, TextAnchor Anchor = TextAnchor.Left);
+internal readonly record struct Column(string Head, double Share, TextAnchor Anchor = TextAnchor.Left);
 
 /// <summary>A small table of one-line cells with a rule under every row.</summary>
-public static class TextTable
+internal static class TextTable
 {
     /// <summary>Row heights to choose from, roomy first, mm.</summary>
     public static ImmutableArray<double> RowsMm { get; } = [6.2, 5.6, 5];

@@ -5,7 +5,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>The cover: the dimensioned drawing, the key figures, what the plan wants beside what was found, and what else is in the packet.</summary>
-public static class Cover
+internal static class Cover
 {
     /// <summary>Its key.</summary>
     public const string Key = "cover";

@@ -5,7 +5,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>The hole table: where each hole lies from two edges that exist at the bench, its size and drill, room to write down what was measured, and a tick.</summary>
-public static class HolesSheet
+internal static class HolesSheet
 {
     /// <summary>Its key.</summary>
     public const string Key = "holes";

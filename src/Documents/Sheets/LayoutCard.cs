@@ -5,7 +5,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>The layout card: running dimensions from the two datum edges, never chained; a table of lines to scribe with ticks for scribing, pricking and punching; and the same seen from the back face.</summary>
-public static class LayoutCard
+internal static class LayoutCard
 {
     /// <summary>Its key.</summary>
     public const string Key = "layout";
