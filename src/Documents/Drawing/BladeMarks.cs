@@ -5,7 +5,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>What is drawn on the face of a blade besides its outline: where it is sharp, where the bevel ends, where the hand holds. Drawn to about 0.1 mm, for looking at, not for measuring.</summary>
-public static class BladeMarks
+internal static class BladeMarks
 {
     /// <summary>The sharpened part of the outline, plan's axes; null when the plan has none.</summary>
     public static Path? Edge(Plan plan)

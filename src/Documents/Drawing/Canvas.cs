@@ -3,13 +3,13 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Documents;
 
-/// <summary>A sheet being drawn: takes marks one by one and keeps the boxes of its lettering, so that labels can look for a free place.</summary>
+/// <summary>A sheet being drawn: takes marks one by one.</summary>
 /// <param name="kind">Stable name of the sheet kind.</param>
 /// <param name="title">What stands on it.</param>
 /// <param name="frame">Paper and margins.</param>
-public sealed class Canvas(string kind, string title, SheetFrame frame)
+internal sealed class Canvas(string kind, string title, SheetFrame frame)
 {
-    /// <summary>Smallest lettering, mm (ISO 3098-1 allows 1.8 mm; 2.5 mm can still be read at arm's length).</summary>
+    /// <summary>Smallest lettering, mm (a height of ISO 3098-1; 1.8 mm, the least of its series, is kept for the labels of the title block).</summary>
     public const double SmallMm = 2.5;
 
     /// <summary>Usual lettering, mm (ISO 3098-1).</summary>
@@ -22,22 +22,18 @@ public sealed class Canvas(string kind, string title, SheetFrame frame)
     public const double HeadingMm = 7;
 
     /// <summary>Most lines one piece of text takes, so that no text can run off its sheet.</summary>
-    public const int MostLines = 12;
+    public const int MostLines = 5;
 
     /// <summary>Side of a box to tick with a pencil, mm.</summary>
     public const double TickMm = 7;
 
     private readonly ImmutableArray<Mark>.Builder _marks = ImmutableArray.CreateBuilder<Mark>();
-    private readonly List<Box> _texts = [];
 
     /// <summary>Paper and margins.</summary>
     public SheetFrame Frame { get; } = frame;
 
     /// <summary>Scale of the drawing on it, for the title block; empty when there is no drawing to scale.</summary>
     public string Scale { get; set; } = "";
-
-    /// <summary>Boxes of all lettering so far.</summary>
-    public IReadOnlyList<Box> Texts => _texts;
 
     /// <summary>The sheet as drawn.</summary>
     public Sheet Done() => new(kind, title, Frame.WidthMm, Frame.HeightMm, _marks.ToImmutable(), Scale);
@@ -80,9 +76,7 @@ public sealed class Canvas(string kind, string title, SheetFrame frame)
         if (clean.Length == 0) return Box.Around(at);
         var mark = new TextMark(clean, at, heightMm, bold, anchor, angleDegrees, ink);
         _marks.Add(mark);
-        var box = TextSpace.Of(mark);
-        _texts.Add(box);
-        return box;
+        return TextSpace.Of(mark);
     }
 
     /// <summary>One line of text made to fit a width: smaller down to 2.5 mm, then cut off with an ellipsis.</summary>
@@ -103,17 +97,6 @@ public sealed class Canvas(string kind, string title, SheetFrame frame)
         }
 
         return y;
-    }
-
-    /// <summary>Whether lettering would overlap what stands there already.</summary>
-    public bool IsFree(Box box)
-    {
-        foreach (var t in _texts)
-        {
-            if (t.Touches(box)) return false;
-        }
-
-        return true;
     }
 
     private static Path Corners(Box b) => Path.Polygon(new Point(b.MinX, b.MinY), new Point(b.MaxX, b.MinY), new Point(b.MaxX, b.MaxY), new Point(b.MinX, b.MaxY));

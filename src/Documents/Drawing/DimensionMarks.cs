@@ -3,11 +3,11 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>Dimensions, leaders, hatching and breaks as the drawing standards draw them.</summary>
-public static class DimensionMarks
+internal static class DimensionMarks
 {
     private const double ArrowMm = 2.8;
 
-    /// <summary>A closed, filled arrow head of 20° (ISO 129-1) with its tip at a point.</summary>
+    /// <summary>A closed, filled arrow head of about 20° with its tip at a point.</summary>
     /// <param name="canvas">Where it is drawn.</param>
     /// <param name="tip">Tip.</param>
     /// <param name="direction">Where it points.</param>
@@ -37,12 +37,21 @@ public static class DimensionMarks
         Extension(canvas, left, new Point(left.X, y));
         Extension(canvas, right, new Point(right.X, y));
         var (p, q) = (new Point(left.X, y), new Point(right.X, y));
-        Span(canvas, p, q);
-        var (fit, height) = TextSpace.Fit(text, Math.Max(q.X - p.X - 3, 60), q.X - p.X - 3 < Lettering.Width(text, Canvas.TextMm) ? 3 : Canvas.TextMm, bold: false);
-        var half = Lettering.Width(fit, height) / 2;
-        var box = canvas.Frame.Inside;
-        var middle = Math.Clamp((p.X + q.X) / 2, box.MinX + half, Math.Max(box.MinX + half, box.MaxX - half));
-        canvas.Text(fit, new Point(middle, y + 1.4), height, anchor: TextAnchor.Middle);
+        Span(canvas, p, q, Lettering.Width(text, Canvas.SmallMm) > q.X - p.X - 4);
+        var inside = q.X - p.X - 4;
+        foreach (var height in (ReadOnlySpan<double>)[Canvas.TextMm, 3, Canvas.SmallMm])
+        {
+            if (Lettering.Width(text, height) > inside) continue;
+            canvas.Text(text, new Point((p.X + q.X) / 2, y + 1.4), height, anchor: TextAnchor.Middle);
+            return;
+        }
+
+        // no room between: beside the arrows, on the side that has more room
+        var frame = canvas.Frame.Inside;
+        var toLeft = p.X - frame.MinX > frame.MaxX - q.X;
+        var beyond = (2 * ArrowMm) + 1.5;
+        if (toLeft) canvas.Fitted(text, new Point(p.X - beyond, y - 1.2), p.X - beyond - frame.MinX, 3, anchor: TextAnchor.Right);
+        else canvas.Fitted(text, new Point(q.X + beyond, y - 1.2), frame.MaxX - q.X - beyond, 3);
     }
 
     /// <summary>A dimension along y to the right of two points, its figures lying level beside the line, one unit a line (ISO 129-1).</summary>
@@ -56,7 +65,7 @@ public static class DimensionMarks
         var (low, high) = a.Y <= b.Y ? (a, b) : (b, a);
         Extension(canvas, low, new Point(x, low.Y));
         Extension(canvas, high, new Point(x, high.Y));
-        Span(canvas, new Point(x, low.Y), new Point(x, high.Y));
+        Span(canvas, new Point(x, low.Y), new Point(x, high.Y), fromOutside: false);
         var pitch = TextSpace.LineMm(3);
         var y = ((low.Y + high.Y) / 2) + ((lines.Length - 1) * pitch / 2) - 1.5;
         foreach (var line in lines)
@@ -113,10 +122,10 @@ public static class DimensionMarks
         canvas.Line(from + along, to + (along * 1.5), Pen.Narrow);
     }
 
-    private static void Span(Canvas canvas, Point p, Point q)
+    private static void Span(Canvas canvas, Point p, Point q, bool fromOutside)
     {
         var along = (q - p).Unit;
-        if (p.To(q) >= 3 * ArrowMm)
+        if (!fromOutside && p.To(q) >= 3 * ArrowMm)
         {
             canvas.Line(p, q, Pen.Narrow);
             canvas.Arrow(p, -along);
@@ -124,7 +133,7 @@ public static class DimensionMarks
             return;
         }
 
-        // too short: arrows from outside
+        // too short for arrows or figure: arrows from outside
         canvas.Line(p - (along * 2 * ArrowMm), q + (along * 2 * ArrowMm), Pen.Narrow);
         canvas.Arrow(p, along);
         canvas.Arrow(q, -along);

@@ -6,15 +6,15 @@ namespace Tangwright.Documents;
 /// <summary>A row that is drawn into a box of its own.</summary>
 /// <param name="HeightMm">Height it needs.</param>
 /// <param name="Draw">Draws it.</param>
-public sealed record FlowRow(double HeightMm, Action<Canvas, Box> Draw);
+internal sealed record FlowRow(double HeightMm, Action<Canvas, Box> Draw);
 
 /// <summary>A sheet with room left on it.</summary>
 /// <param name="Canvas">The sheet.</param>
 /// <param name="Room">The room.</param>
-public readonly record struct OpenSheet(Canvas Canvas, Box Room);
+internal readonly record struct OpenSheet(Canvas Canvas, Box Room);
 
 /// <summary>Rows that run from sheet to sheet under a repeated head.</summary>
-public static class Flow
+internal static class Flow
 {
     /// <summary>Draws all rows; gives the sheets in order.</summary>
     /// <param name="first">The first sheet and the room on it.</param>

@@ -6,10 +6,10 @@ namespace Tangwright.Documents;
 /// <summary>A label and the spot it points at.</summary>
 /// <param name="Text">The label.</param>
 /// <param name="Tip">The spot on the sheet.</param>
-public readonly record struct Pointer(string Text, Point Tip);
+internal readonly record struct Pointer(string Text, Point Tip);
 
 /// <summary>Labels in one row above or below a drawing, each with a line to its spot; they never overlap.</summary>
-public static class LabelRail
+internal static class LabelRail
 {
     private const double GapMm = 2;
 

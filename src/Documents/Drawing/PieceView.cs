@@ -5,7 +5,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>The piece seen from one face at a stated scale: where its points come to lie on the sheet.</summary>
-public sealed class PieceView
+internal sealed class PieceView
 {
     /// <summary>Scales, drawing over real size, largest first; those of ISO 5455 and, as it allows, some between.</summary>
     private static readonly ImmutableArray<(double Factor, string Name)> Scales =

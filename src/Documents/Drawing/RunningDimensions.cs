@@ -25,7 +25,8 @@ internal static class RunningDimensions
         var corner = view.On(results.Bench.Corner);
 
         var along = Features(results, view, [.. spots, .. ends], alongPiece: true);
-        Along(canvas, request, along, corner.X, box.MaxY + (corner.Y > box.Centre.Y ? RailMm + 6 : RailMm), box.MaxY, room);
+        Along(canvas, request, along, corner.X, box.MaxY + RailMm, box.MaxY, room);
+        canvas.Text("x", new Point(corner.X - (results.Bench.AlongSign * 4), box.MaxY + RailMm - 1.3), LabelMm, bold: true, TextAnchor.Middle);
         var across = Features(results, view, [.. spots, .. sides], alongPiece: false);
         var farX = results.Bench.AlongSign > 0 ? box.MaxX : box.MinX;
         var low = Across(canvas, request, across, corner.Y, farX, results.Bench.AlongSign, box);
@@ -49,7 +50,7 @@ internal static class RunningDimensions
     {
         if (Placed(features, room.MinX, room.MaxX) is not { } placed)
         {
-            canvas.Fitted("Too many lines to draw: see the table.", new Point(room.MinX, rail + 2), room.Width, 3);
+            canvas.Fitted("Too many lines to draw: see the table.", new Point(room.MinX, rail + 5), room.Width, 3);
             return;
         }
 
@@ -72,6 +73,7 @@ internal static class RunningDimensions
         var low = box.MinY - 14;
         if (Placed(features, low, box.MaxY + 3) is not { } placed) return box.MinY;
         canvas.Stroke(Path.Circle(new Point(rail, origin), 1.2), Pen.Narrow);
+        canvas.Text("y", new Point(rail, origin < box.Centre.Y ? origin - 5.2 : origin + 2.7), LabelMm, bold: true, TextAnchor.Middle);
         var least = box.MinY;
         foreach (var (f, at) in placed)
         {

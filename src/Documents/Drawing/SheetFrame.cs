@@ -6,9 +6,9 @@ namespace Tangwright.Documents;
 /// <param name="WidthMm">Width of the paper.</param>
 /// <param name="HeightMm">Height of the paper.</param>
 /// <param name="Inside">The paper less its margins.</param>
-public sealed record SheetFrame(double WidthMm, double HeightMm, Box Inside)
+internal sealed record SheetFrame(double WidthMm, double HeightMm, Box Inside)
 {
-    /// <summary>Least margin of a sheet, mm: 10 mm, the border of ISO 5457 for the sides that are not filed.</summary>
+    /// <summary>Least margin of a sheet, mm: 10 mm, the border of ISO 5457 for the sides that are not filed (from memory).</summary>
     public const double LeastMarginMm = 10;
 
     /// <summary>Space kept above the title block, mm.</summary>

@@ -3,7 +3,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>Starts a sheet: its heading and one line on what it is for.</summary>
-public static class SheetTop
+internal static class SheetTop
 {
     /// <summary>A new sheet with heading; the room below it.</summary>
     /// <param name="request">What it is drawn for.</param>
@@ -15,7 +15,7 @@ public static class SheetTop
     {
         var canvas = new Canvas(kind, title, SheetFrame.For(request));
         var box = canvas.Frame.Content;
-        var y = box.MaxY - Canvas.HeadingMm;
+        var y = box.MaxY - Canvas.HeadingMm - 0.5;
         canvas.Fitted(heading, new Point(box.MinX, y), box.Width, Canvas.HeadingMm, bold: true);
         y -= 3;
         if (line.Length > 0) y = canvas.Wrapped(line, new Point(box.MinX, y), box.Width);

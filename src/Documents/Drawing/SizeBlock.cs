@@ -4,7 +4,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>A length to be read at the bench: the leading unit large, then the other unit, and the nearest 1/64 in with what it costs; a 1/64 more than 0.1 mm off is marked.</summary>
-public static class SizeBlock
+internal static class SizeBlock
 {
     /// <summary>A 1/64 in further off than this is marked, mm: about what a scriber and a good rule can set (common practice).</summary>
     public const double MarkedErrorMm = 0.1;

@@ -7,16 +7,16 @@ namespace Tangwright.Documents;
 /// <param name="Head">Its heading; empty for none.</param>
 /// <param name="Share">Its share of the width.</param>
 /// <param name="Anchor">Left or right.</param>
-public readonly record struct Column(string Head, double Share, TextAnchor Anchor = TextAnchor.Left);
+internal readonly record struct Column(string Head, double Share, TextAnchor Anchor = TextAnchor.Left);
 
 /// <summary>A small table of one-line cells with a rule under every row.</summary>
-public static class TextTable
+internal static class TextTable
 {
-    /// <summary>Height of a row, mm.</summary>
-    public const double RowMm = 6;
+    /// <summary>Row heights to choose from, roomy first, mm.</summary>
+    public static ImmutableArray<double> RowsMm { get; } = [6.2, 5.6, 5];
 
     /// <summary>Height of the table with a title and a head, mm.</summary>
-    public static double HeightMm(int rows, bool head) => 7 + (head ? 4.6 : 0) + (rows * RowMm) + 2.5;
+    public static double HeightMm(int rows, bool head, double rowMm) => 7 + (head ? 4.6 : 0) + (rows * rowMm) + 1.5;
 
     /// <summary>Draws the table below a top left corner; gives the y below it.</summary>
     /// <param name="canvas">Where.</param>
@@ -25,7 +25,8 @@ public static class TextTable
     /// <param name="title">Title over the table.</param>
     /// <param name="columns">Columns.</param>
     /// <param name="rows">Cells, row by row.</param>
-    public static double Draw(Canvas canvas, Point topLeft, double width, string title, ImmutableArray<Column> columns, IEnumerable<ImmutableArray<string>> rows)
+    /// <param name="rowMm">Height of a row.</param>
+    public static double Draw(Canvas canvas, Point topLeft, double width, string title, ImmutableArray<Column> columns, IEnumerable<ImmutableArray<string>> rows, double rowMm)
     {
         var y = topLeft.Y - 5;
         canvas.Fitted(title, new Point(topLeft.X, y), width, Canvas.TextMm, bold: true);
@@ -40,12 +41,12 @@ public static class TextTable
         canvas.Line(new Point(topLeft.X, y), new Point(topLeft.X + width, y), Pen.Wide);
         foreach (var row in rows)
         {
-            y -= RowMm;
-            Cells(canvas, topLeft.X, y + 1.7, width, columns, row, Canvas.TextMm);
+            y -= rowMm;
+            Cells(canvas, topLeft.X, y + ((rowMm - Canvas.TextMm) / 2) + 0.3, width, columns, row, Canvas.TextMm);
             canvas.Line(new Point(topLeft.X, y), new Point(topLeft.X + width, y), new Pen(0.18));
         }
 
-        return y - 2.5;
+        return y - 1.5;
     }
 
     private static void Cells(Canvas canvas, double x, double y, double width, ImmutableArray<Column> columns, ImmutableArray<string> cells, double heightMm)

@@ -4,7 +4,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>The title block along the bottom of a sheet, with the fields of ISO 7200: title, revision, date, sheet number and number of sheets; and for the bench scale, units, steel and room for piece numbers.</summary>
-public static class TitleBlock
+internal static class TitleBlock
 {
     /// <summary>Height, mm.</summary>
     public const double HeightMm = 20;

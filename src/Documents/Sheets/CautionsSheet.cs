@@ -4,7 +4,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>The caution page: short cards for what this plan's steps can do to a person.</summary>
-public static class CautionsSheet
+internal static class CautionsSheet
 {
     /// <summary>Its key.</summary>
     public const string Key = "cautions";

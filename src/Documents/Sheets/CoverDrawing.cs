@@ -7,7 +7,7 @@ namespace Tangwright.Documents;
 /// <summary>The dimensioned drawing of the cover: outline, edge, bevel, holes by name, grip, balance and percussion points; sizes from the datum, never chained.</summary>
 internal static class CoverDrawing
 {
-    private const double AboveMm = 14;
+    private const double AboveMm = 12.5;
     private const double BelowMm = 36;
     private const double BesideMm = 23;
 

@@ -5,7 +5,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>What is wrong or risky, gravest first, with its place on a small drawing; or what was checked when nothing was found.</summary>
-public static class FindingsSheet
+internal static class FindingsSheet
 {
     /// <summary>Its key.</summary>
     public const string Key = "findings";

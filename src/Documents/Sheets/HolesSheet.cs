@@ -5,7 +5,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>The hole table: where each hole lies from two edges that exist at the bench, its size and drill, room to write down what was measured, and a tick.</summary>
-public static class HolesSheet
+internal static class HolesSheet
 {
     /// <summary>Its key.</summary>
     public const string Key = "holes";
@@ -41,7 +41,8 @@ public static class HolesSheet
         BenchView.Draw(canvas, view);
         BenchView.DrawAxes(canvas, view);
         var box = view.On(BenchView.Stock(request.Results));
-        LabelRail.Draw(canvas, request.Results.Holes.Select(h => new Pointer(h.Name, view.On(h.At))), box.MaxY + 5, room.MinX, room.MaxX, 3, bold: true);
+        var cornerBelow = view.On(request.Results.Bench.Corner).Y < box.Centre.Y;
+        LabelRail.Draw(canvas, request.Results.Holes.Select(h => new Pointer(h.Name, view.On(h.At))), cornerBelow ? box.MaxY + 5 : box.MinY - 8, room.MinX, room.MaxX, 3, bold: true);
         return room with { MaxY = box.MinY - 11 };
     }
 
@@ -72,17 +73,17 @@ public static class HolesSheet
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), Pen.Wide);
     });
 
-    private static void DrawDrill(Canvas canvas, SheetRequest request, PlacedHole hole, Box box)
+    private static void DrawDrill(Canvas canvas, (string Drill, string Nearest) drill, Box box)
     {
-        var (drill, instead) = DrillText.For(hole, request.Results.Shop);
-        var second = instead.Length > 0;
-        canvas.Fitted(drill, new Point(box.MinX, box.MaxY - (second ? 2.9 : 4.4)), box.Width, second ? Canvas.SmallMm : Canvas.TextMm);
-        if (second) canvas.Fitted(instead, new Point(box.MinX, box.MaxY - 5.8), box.Width, Canvas.SmallMm);
+        var second = drill.Nearest.Length > 0;
+        canvas.Fitted(drill.Drill, new Point(box.MinX, box.MaxY - (second ? 3.4 : 4.4)), box.Width, second ? Canvas.SmallMm : Canvas.TextMm);
+        if (second) canvas.Fitted(drill.Nearest, new Point(box.MinX, box.MaxY - 6.9), box.Width, Canvas.SmallMm);
     }
 
     private static FlowRow Row(SheetRequest request, PlacedHole hole)
     {
-        var height = Math.Max(SizeBlock.HeightMm(request.Units), 14);
+        var drill = DrillText.For(hole, request.Results.Shop);
+        var height = drill.Nearest.Length > 0 ? 15.2 : 14;
         return new FlowRow(height, (canvas, box) =>
         {
             var (x, y, size, built) = Columns(box);
@@ -94,7 +95,7 @@ public static class HolesSheet
             SizeBlock.Draw(canvas, request, box with { MinX = x, MaxX = y }, Length.OfMm(at.X));
             SizeBlock.Draw(canvas, request, box with { MinX = y, MaxX = size }, Length.OfMm(at.Y));
             canvas.Fitted("⌀" + FigureText.Figure(hole.Diameter, request.Units == UnitsShown.Inch), new Point(size, line1), SizeColumn - 1, Canvas.LargeMm, bold: true);
-            DrawDrill(canvas, request, hole, new Box(size, box.MinY, size + SizeColumn - 1, line1 - 1));
+            DrawDrill(canvas, drill, new Box(size, box.MinY, size + SizeColumn - 1, line1 - 1));
             for (var i = 0; i < 3; i++) canvas.Line(new Point(built + (i * BuiltColumn) - 0.5, box.MinY), new Point(built + (i * BuiltColumn) - 0.5, box.MaxY), new Pen(0.18));
             canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
         });

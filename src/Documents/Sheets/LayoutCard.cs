@@ -5,7 +5,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>The layout card: running dimensions from the two datum edges, never chained; a table of lines to scribe with ticks for scribing, pricking and punching; and the same seen from the back face.</summary>
-public static class LayoutCard
+internal static class LayoutCard
 {
     /// <summary>Its key.</summary>
     public const string Key = "layout";
@@ -35,14 +35,16 @@ public static class LayoutCard
             ? "BACK FACE. The work is turned over about its length: x still from the same end, y still from the same edge, which now lies on the other side. Check one hole against the front before punching."
             : $"FRONT FACE UP. {words} Measure every line from these two edges, never from the line before.";
         var (canvas, room) = SheetTop.New(request, Key, back ? Title + ", back face" : Title, back ? "Layout card, back face" : "Layout card, front face", line);
-        var place = new Box(room.MinX + 9, room.MaxY - (back ? 120 : 92), room.MaxX - 32, room.MaxY - (back ? 36 : 30));
+        var fromLeft = request.Results.Bench.AlongSign > 0;
+        const double Near = 9;
+        const double Far = 32;
+        var place = new Box(room.MinX + (fromLeft ? Near : Far), room.MaxY - (back ? 120 : 92), room.MaxX - (fromLeft ? Far : Near), room.MaxY - (back ? 36 : 30));
         var view = BenchView.Place(request, place, back);
         canvas.Scale = view.ScaleName;
         BenchView.Draw(canvas, view);
-        BenchView.DrawAxes(canvas, view);
         var under = RunningDimensions.Draw(canvas, request, view, room);
         var box = view.On(BenchView.Stock(request.Results));
-        LabelRail.Draw(canvas, request.Results.Holes.Select(h => new Pointer(h.Name, view.On(h.At))), box.MinY - 7, box.MinX + 18, box.MaxX + 2, 3, bold: true);
+        LabelRail.Draw(canvas, request.Results.Holes.Select(h => new Pointer(h.Name, view.On(h.At))), box.MinY - 7, box.MinX, box.MaxX, 3, bold: true);
         var rest = room with { MaxY = Math.Min(under, box.MinY - 9) - 1.5 };
         if (back) Notes.Draw(canvas, rest with { MaxY = rest.MaxY - 8 });
         return new OpenSheet(canvas, rest);
@@ -91,7 +93,7 @@ public static class LayoutCard
     {
         var (x, y, ticks) = Columns(box);
         var middle = (box.MinY + box.MaxY) / 2;
-        canvas.Fitted(station.Name, new Point(box.MinX, middle - 2), NameColumn - 1, station.Punched ? Canvas.LargeMm : Canvas.TextMm, bold: true);
+        canvas.Fitted(station.Name, new Point(box.MinX, middle - 2), NameColumn - 1, station.Punched ? Canvas.LargeMm : 3, bold: true);
         if (station.X is { } sx) SizeBlock.Draw(canvas, request, box with { MinX = x, MaxX = y }, Length.OfMm(sx));
         if (station.Y is { } sy) SizeBlock.Draw(canvas, request, box with { MinX = y, MaxX = ticks }, Length.OfMm(sy));
         for (var i = 0; i < (station.Punched ? 3 : 1); i++) canvas.TickBox(ticks + ((i + 0.5) * TickColumn) - (Canvas.TickMm / 2), middle);

@@ -5,7 +5,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>The order of work on this shop's machines: each step with a box to tick and the sheet that goes with it; a gate must be ticked before going on.</summary>
-public static class OrderSheet
+internal static class OrderSheet
 {
     /// <summary>Its key.</summary>
     public const string Key = "order";

@@ -7,7 +7,7 @@ namespace Tangwright.Documents;
 internal static class SectionView
 {
     /// <summary>Height it takes, mm.</summary>
-    public const double HeightMm = 50;
+    public const double HeightMm = 46.5;
 
     /// <summary>Draws it in a box.</summary>
     public static void Draw(Canvas canvas, SheetRequest request, Box room)
@@ -34,7 +34,7 @@ internal static class SectionView
         foreach (var line in FigureLine.OfBevel(request.Results.Plan, request.Units))
         {
             canvas.Fitted($"{line.Name}: {line.Value}", new Point(x, y), room.MaxX - x, 3);
-            y -= 5.4;
+            y -= 5;
         }
     }
 }

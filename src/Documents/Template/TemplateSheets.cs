@@ -21,6 +21,9 @@ public static class TemplateSheets
     public static TilePlan? Tiles(SheetRequest request, TemplateOptions options)
         => TilePlan.Trouble(options) is null ? Spread(request.Results, options) : null;
 
+    /// <summary>The sheets with the usual overlap and no surround; none when <see cref="Trouble"/> says why not.</summary>
+    public static ImmutableArray<Sheet> Draw(SheetRequest request, bool drillOnly) => Draw(request, TemplateOptions.For(request, drillOnly));
+
     /// <summary>The sheets; none when <see cref="Trouble"/> says why not.</summary>
     /// <param name="request">What for.</param>
     /// <param name="options">Paper, correction, mirror and the rest.</param>

@@ -20,8 +20,8 @@ internal static class TemplateStrip
         var place = plan.Tiles.Length == 1 ? "" : plan.Rows == 1 ? $" (from the left: {tile.Column + 1})" : $" (row {tile.Row + 1}, column {tile.Column + 1})";
         var rows = new List<Row>
         {
-            new(piece.Name, small ? 3.5 : 5, true),
-            new($"Rev {piece.Revision} · {request.Date:yyyy-MM-dd} · {what}, sheet {tile.Number} of {plan.Tiles.Length}{place}", small ? 2.5 : 3.5, true),
+            new(Cut(piece.Name, 60), small ? 3.5 : 5, true),
+            new($"Rev {Cut(piece.Revision, 16)} · {request.Date:yyyy-MM-dd} · {what}, sheet {tile.Number} of {plan.Tiles.Length}{place}", small ? 2.5 : 3.5, true),
         };
         if (packetNumber.Length > 0) rows.Add(new(packetNumber, 2.5, false));
         if (options.Mirror)
@@ -52,6 +52,9 @@ internal static class TemplateStrip
             yield return new TextMark(row.Text, new Point(box.MinX + Inset, y + (row.HeightMm * 0.4)), row.HeightMm, row.Bold);
         }
     }
+
+    /// <summary>A name no longer than so many characters.</summary>
+    public static string Cut(string name, int most) => name.Length <= most ? name : name[..(most - 1)] + "…";
 
     private static string PaperWords(PaperSize paper) => paper.Key == "roll" ? $"a {Shown.Trimmed(paper.WidthMm, 1)} mm roll" : paper.Name;
 }

@@ -23,7 +23,7 @@ public sealed record Caution(string Title, ImmutableArray<string> Lines, string 
         if (results.Plan.Target.Hardness is not null || results.Shop.Oven is not null || results.Shop.Quenchant is not null) cards.Add(Heat(results));
         if (results.Holes.Any(h => h.Use is HoleUse.Glue or HoleUse.Pin)) cards.Add(Handle);
         cards.Add(SharpEdges);
-        if (results.Steel is { } steel && !steel.Cautions.IsDefaultOrEmpty) cards.Add(new("This steel", steel.Cautions, "Steel file: " + steel.Name));
+        if (results.Steel is { } steel && !steel.Cautions.IsDefaultOrEmpty) cards.Add(new("This steel", [.. steel.Cautions.Take(8)], "Steel file: " + steel.Name));
         cards.Add(Law);
         return cards.ToImmutable();
     }

@@ -11,10 +11,10 @@ internal sealed class CurveTray(string file)
     public const int MostBytes = 50_000_000;
 
     /// <summary>More entities than any shop drawing has.</summary>
-    public const int MostEntities = 200_000;
+    public const int MostEntities = 100_000;
 
     /// <summary>More lines, arcs and curves than any shop drawing has, blocks laid out.</summary>
-    public const int MostSegments = 200_000;
+    public const int MostSegments = 50_000;
 
     /// <summary>Blocks within blocks, groups within groups.</summary>
     public const int DeepestNesting = 64;

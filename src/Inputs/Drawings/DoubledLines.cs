@@ -12,7 +12,7 @@ internal static class DoubledLines
     public const double SameMm = 0.01;
 
     /// <summary>Comparisons before the search for overlaps is given up: such a file is no shop drawing.</summary>
-    private const int MostComparisons = 20_000_000;
+    private const int MostComparisons = 5_000_000;
 
     public static List<LayeredSegment> Drop(List<LayeredSegment> all, out int dropped)
     {

@@ -9,6 +9,8 @@ internal static class DxfCurves
     /// <summary>Below this bulge a polyline's side is straight: it rises less than a billionth of its length.</summary>
     private const double LeastBulge = 1e-9;
 
+    private const int MostControlPoints = 10_000;
+
     private const double Turn = 2 * Math.PI;
 
     /// <summary>Which way the drawing plane of an entity faces: 1 towards the viewer, -1 away, 0 neither.</summary>
@@ -127,6 +129,7 @@ internal static class DxfCurves
         if (e.Trouble is not null) return;
         if (points.Count == 0 && e.Has(11)) e.Spoil(e.Line, "This SPLINE has only the points it goes through; how it runs between them is not in the file.");
         else if (degree is < 1 or > 25) e.Spoil(e.Line, $"This SPLINE has degree {degree}; 1 to 25 can be read.");
+        else if (points.Count > MostControlPoints) e.Spoil(e.Line, $"This SPLINE has more than {MostControlPoints:N0} control points.");
         else if (points.Count <= degree) e.Spoil(e.Line, $"This SPLINE of degree {degree} has only {points.Count} control points.");
         else if (knots.Count != points.Count + degree + 1) e.Spoil(e.Line, $"This SPLINE needs {points.Count + degree + 1} knots and has {knots.Count}.");
         else if (weights.Count != 0 && weights.Count != points.Count) e.Spoil(e.Line, $"This SPLINE has {points.Count} control points but {weights.Count} weights.");

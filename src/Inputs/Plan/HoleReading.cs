@@ -9,7 +9,7 @@ internal sealed class HoleReading(SourceText source, double unitMm, List<Fault> 
 {
     private const int MostHoles = 5000;
     private const int MostInRow = 1000;
-    private readonly Dictionary<string, int> _names = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<string, (int Offset, string Entry)> _names = new(StringComparer.OrdinalIgnoreCase);
 
     public ImmutableArray<HoleEntry> Read(TomlTable root)
     {
@@ -81,15 +81,15 @@ internal sealed class HoleReading(SourceText source, double unitMm, List<Fault> 
         var node = f.Node("diameters");
         if (node is null) return [];
         var items = node is TomlList list ? list.Items : [node];
-        if (count is { } n && items.Count != 1 && items.Count != 2 && items.Count != n)
-        {
-            f.Fault("diameters", $"{items.Count} diameters for {n} holes", $"write one, two or {n} diameters");
-            return [];
-        }
-
         if (items.Count is 0 or > MostInRow)
         {
             f.Fault("diameters", items.Count == 0 ? "no diameter" : "too many diameters", "write one, two or as many as the row has holes");
+            return [];
+        }
+
+        if (count is { } n && items.Count != 1 && items.Count != 2 && items.Count != n)
+        {
+            f.Fault("diameters", $"{items.Count} diameters for {n} holes", $"write one, two or {n} diameters");
             return [];
         }
 
@@ -111,9 +111,11 @@ internal sealed class HoleReading(SourceText source, double unitMm, List<Fault> 
 
     private void Claim(string name, int offset, string entry)
     {
-        if (_names.TryAdd(name, offset) || _names[name] == offset) return;
-        var made = name == entry ? "" : $" (made by row {entry})";
-        faults.Add(source.Fault(offset, $"two holes are named {name}{made}; the other one is at line {source.LineOf(_names[name])}", "give one of them another name"));
-        _names[name] = offset;
+        if (_names.TryAdd(name, (offset, entry))) return;
+        var other = _names[name];
+        if (other.Offset == offset) return;
+        var row = name != entry ? entry : name != other.Entry ? other.Entry : null;
+        faults.Add(source.Fault(offset, $"two holes are named {name}{(row is null ? "" : $", one of them made by row {row}")}; the other one is at line {source.LineOf(other.Offset)}", "give one of them another name"));
+        _names[name] = (offset, entry);
     }
 }

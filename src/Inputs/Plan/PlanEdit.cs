@@ -12,25 +12,25 @@ public static class PlanEdit
     /// <param name="key">Key, as "thickness".</param>
     /// <param name="length">New length.</param>
     public static Checked<PlanFile> SetLength(PlanFile file, string heading, string key, Length length)
-        => Set(file, heading, key, old => LengthLike(file, old, length));
+        => Set(file, heading, key, old => LengthLike(file, old, length), (f, n) => LengthOf(f, n) is { } l && Near(l, length));
 
     /// <summary>Sets a text.</summary>
     public static Checked<PlanFile> SetText(PlanFile file, string heading, string key, string text)
-        => Set(file, heading, key, old => old is TomlText t && t.Value == text ? Raw(file, old) : Quoted(text, old, file));
+        => Set(file, heading, key, old => old is TomlText t && t.Value == text ? Raw(file, old) : Quoted(text, old, file), (_, n) => n is TomlText t && t.Value == text);
 
     /// <summary>Sets a number without unit.</summary>
     public static Checked<PlanFile> SetNumber(PlanFile file, string heading, string key, double number)
-        => Set(file, heading, key, old => old is TomlNumber n && n.Value.Equals(number) ? Raw(file, old) : PathData.Number(number, 1));
+        => Set(file, heading, key, old => old is TomlNumber n && n.Value.Equals(number) ? Raw(file, old) : PathData.Number(number, 1), (_, n) => n is TomlNumber x && Math.Abs(x.Value - number) < 1e-9);
 
     /// <summary>Sets true or false.</summary>
     public static Checked<PlanFile> SetFlag(PlanFile file, string heading, string key, bool flag)
-        => Set(file, heading, key, _ => flag ? "true" : "false");
+        => Set(file, heading, key, _ => flag ? "true" : "false", (_, n) => n is TomlFlag x && x.Value == flag);
 
     /// <summary>Sets a point; each coordinate in the unit that stands there.</summary>
     public static Checked<PlanFile> SetPoint(PlanFile file, string heading, string key, Point point)
-        => Set(file, heading, key, old => PointLike(file, old, point));
+        => Set(file, heading, key, old => PointLike(file, old, point), (f, n) => n is TomlList { Items: { Count: 2 } p } && LengthOf(f, p[0]) is { } x && LengthOf(f, p[1]) is { } y && new Point(x.Mm, y.Mm).To(point) < 1e-9);
 
-    /// <summary>Moves a point of the outline; only its own numbers change, and those of the next step where it counts from the moved point.</summary>
+    /// <summary>Moves a point of the outline; only its own numbers change, and those of the next step where it counts from the moved point. An end of the edge that lies on it goes with it.</summary>
     /// <param name="file">The plan.</param>
     /// <param name="from">Where the point is, to 0.001 mm.</param>
     /// <param name="to">Where it goes.</param>
@@ -49,7 +49,16 @@ public static class PlanEdit
         var text = PathDataMove.Of(path.Value, file.UnitMm, nearest, to);
         if (text is null) return Refused(file, "the outline cannot be changed", "change it by hand");
         var splice = path.ContentOffset >= 0 ? new Splice(path.ContentOffset, path.Value.Length, text) : new Splice(path.Offset, path.Length, Quoted(text, path, file));
-        return PlanSplice.Apply(file, [splice], "outline.path");
+        var splices = new List<Splice> { splice };
+        if (file.Root.Find("edge")?.Value is TomlTable edge && file.Plan.Edge is { } part)
+        {
+            if (part.From.To(from) <= 1e-3) splices.Add(Moved(edge.Find("from")!.Value));
+            if (part.To.To(from) <= 1e-3) splices.Add(Moved(edge.Find("to")!.Value));
+        }
+
+        return PlanSplice.Apply(file, splices, f => f.Plan.Outline.Segments.Any(s => s.Start.To(to) < 1e-9 || s.End.To(to) < 1e-9), "outline.path", "edge.from", "edge.to");
+
+        Splice Moved(TomlNode point) => new(point.Offset, point.Length, PointLike(file, point, to));
     }
 
     /// <summary>Moves a hole.</summary>
@@ -57,24 +66,18 @@ public static class PlanEdit
     /// <param name="name">Name of a single hole.</param>
     /// <param name="to">New centre.</param>
     public static Checked<PlanFile> MoveHole(PlanFile file, string name, Point to)
-        => Hole(file, name) is { } hole
-            ? Apply(file, hole.Find("at")!.Value, PointLike(file, hole.Find("at")!.Value, to), $"hole[{Label(hole)}]")
-            : NoHole(file, name);
+        => ChangeHole(file, name, "at", old => PointLike(file, old, to), h => h.At.To(to) < 1e-9);
 
     /// <summary>Sets the diameter of a hole.</summary>
     /// <param name="file">The plan.</param>
     /// <param name="name">Name of a single hole.</param>
     /// <param name="diameter">New diameter.</param>
     public static Checked<PlanFile> SetDiameter(PlanFile file, string name, Length diameter)
-        => Hole(file, name) is { } hole
-            ? Apply(file, hole.Find("diameter")!.Value, LengthLike(file, hole.Find("diameter")!.Value, diameter), $"hole[{Label(hole)}]")
-            : NoHole(file, name);
+        => ChangeHole(file, name, "diameter", old => LengthLike(file, old, diameter), h => Near(h.Diameter, diameter));
 
     /// <summary>Sets the diameter of a hole to a drill's name, as "#30" or "1/4 in".</summary>
     public static Checked<PlanFile> SetDiameter(PlanFile file, string name, DrillSize drill)
-        => Hole(file, name) is { } hole
-            ? Apply(file, hole.Find("diameter")!.Value, Quoted(drill.Name, hole.Find("diameter")!.Value, file), $"hole[{Label(hole)}]")
-            : NoHole(file, name);
+        => ChangeHole(file, name, "diameter", old => Quoted(drill.Name, old, file), h => Near(h.Diameter, drill.Diameter));
 
     /// <summary>Adds a hole after the last <c>[[hole]]</c>, or at the end.</summary>
     public static Checked<PlanFile> AddHole(PlanFile file, Hole hole)
@@ -100,14 +103,16 @@ public static class PlanEdit
             if (!items[^1].IsBlock) return Refused(file, "the holes are written as a list in one line", "write each under its own [[hole]]");
             var at = EndOfBlock(file, items[^1]);
             var gap = at > 0 && text[at - 1] != '\n' ? end + end : end;
-            return PlanSplice.Apply(file, [new Splice(at, 0, gap + block)], $"hole[{hole.Name}]");
+            return PlanSplice.Apply(file, [new Splice(at, 0, gap + block)], IsThere, $"hole[{hole.Name}]");
         }
 
         var before = text.Length == 0 || text.EndsWith('\n') ? end : end + end;
-        return PlanSplice.Apply(file, [new Splice(text.Length, 0, before + block)], $"hole[{hole.Name}]");
+        return PlanSplice.Apply(file, [new Splice(text.Length, 0, before + block)], IsThere, $"hole[{hole.Name}]");
+
+        bool IsThere(PlanFile f) => f.Plan.Holes.OfType<Hole>().Any(h => h.Name == hole.Name && h.At.To(hole.At) < 1e-9 && Near(h.Diameter, hole.Diameter) && h.Use == hole.Use && h.Make == hole.Make);
     }
 
-    /// <summary>Removes a single hole: its heading and its lines, with the remark lines right above its heading.</summary>
+    /// <summary>Removes a single hole: its heading, its lines and the empty lines after them. Remarks above its heading stay.</summary>
     public static Checked<PlanFile> RemoveHole(PlanFile file, string name)
     {
         if (Hole(file, name) is not { } hole) return NoHole(file, name);
@@ -115,33 +120,52 @@ public static class PlanEdit
         if (hole.Find("name") is null) return Refused(file, $"hole {name} has no name of its own, and those after it would be named anew", "give the holes names first");
         var text = file.Source.Text;
         var from = file.Source.LineAt(hole.Offset).Start;
-        while (from > 0 && file.Source.LineAt(from - 1) is var (start, line) && line.TrimStart().StartsWith('#')) from = start;
         var to = EndOfBlock(file, hole);
         while (to < text.Length && file.Source.LineAt(to) is var (_, blank) && blank.Trim().Length == 0) to = Math.Min(text.Length, text.IndexOf('\n', to) is var n && n < 0 ? text.Length : n + 1);
-        return PlanSplice.Apply(file, [new Splice(from, to - from, "")], $"hole[{name}]");
+        return PlanSplice.Apply(file, [new Splice(from, to - from, "")], f => f.Plan.Holes.Length == file.Plan.Holes.Length - 1, $"hole[{Label(hole)}]");
     }
 
-    private static Checked<PlanFile> Set(PlanFile file, string heading, string key, Func<TomlNode?, string> write)
+    private static Checked<PlanFile> Set(PlanFile file, string heading, string key, Func<TomlNode?, string> write, Func<PlanFile, TomlNode, bool> isWanted)
     {
         var row = PlanKeys.Table.Find(heading, key);
         if (row is null || PlanKeys.Table.Headings.First(h => h.Name == heading).Repeats) return Refused(file, $"{heading}.{key} is no single key of a plan", "name a key of docs/plan-file.md");
         var table = heading.Length == 0 ? file.Root : file.Root.Find(heading)?.Value as TomlTable;
         var name = heading.Length == 0 ? key : $"{heading}.{key}";
-        if (table?.Find(key) is { } entry) return Apply(file, entry.Value, write(entry.Value), name);
+        if (table?.Find(key) is { } entry) return PlanSplice.Apply(file, [new Splice(entry.Value.Offset, entry.Value.Length, write(entry.Value))], Wanted, name);
 
         var end = PlanSplice.LineEnd(file);
         var line = $"{key} = {write(null)}";
         var text = file.Source.Text;
-        if (table is null) return PlanSplice.Apply(file, [new Splice(text.Length, 0, (text.Length == 0 || text.EndsWith('\n') ? end : end + end) + $"[{heading}]{end}{line}{end}")], name);
+        if (table is null) return PlanSplice.Apply(file, [new Splice(text.Length, 0, (text.Length == 0 || text.EndsWith('\n') ? end : end + end) + $"[{heading}]{end}{line}{end}")], Wanted, name);
         if (!table.IsBlock) return Refused(file, $"{heading} is written in one line", $"write it under its own [{heading}]");
         var own = table.Entries.Where(e => e.Value is not (TomlTables or TomlTable { IsBlock: true })).ToArray();
         var after = own.Length > 0 ? AfterLine(file, own[^1].Value.Offset + own[^1].Value.Length - 1) : AfterLine(file, table.Offset);
         var lead = after > 0 && text[after - 1] != '\n' ? end : "";
-        return PlanSplice.Apply(file, [new Splice(after, 0, lead + line + end)], name);
+        return PlanSplice.Apply(file, [new Splice(after, 0, lead + line + end)], Wanted, name);
+
+        bool Wanted(PlanFile f) => (heading.Length == 0 ? f.Root : f.Root.Find(heading)?.Value as TomlTable)?.Find(key)?.Value is { } node && isWanted(f, node);
     }
 
-    private static Checked<PlanFile> Apply(PlanFile file, TomlNode old, string written, string may)
-        => PlanSplice.Apply(file, [new Splice(old.Offset, old.Length, written)], may);
+    /// <summary>Changes one key of a single hole.</summary>
+    private static Checked<PlanFile> ChangeHole(PlanFile file, string name, string key, Func<TomlNode, string> write, Func<Hole, bool> isWanted)
+    {
+        if (Hole(file, name) is not { } hole) return NoHole(file, name);
+        var old = hole.Find(key)!.Value;
+        return PlanSplice.Apply(
+            file,
+            [new Splice(old.Offset, old.Length, write(old))],
+            f => f.Plan.Holes.OfType<Hole>().Any(h => string.Equals(h.Name, name, StringComparison.OrdinalIgnoreCase) && isWanted(h)),
+            $"hole[{Label(hole)}].{key}");
+    }
+
+    private static bool Near(Length a, Length b) => Math.Abs(a.Mm - b.Mm) < 1e-9;
+
+    private static Length? LengthOf(PlanFile file, TomlNode node) => node switch
+    {
+        TomlText t when LengthText.Read(t.Value, file.UnitMm, drills: true) is { IsGood: true, Value: var w } => w.Length,
+        TomlNumber n => Length.OfMm(n.Value * file.UnitMm),
+        _ => null,
+    };
 
     /// <summary>The end of the last line with a value of a block, its remark included.</summary>
     private static int EndOfBlock(PlanFile file, TomlTable table)

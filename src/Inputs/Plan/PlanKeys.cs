@@ -64,7 +64,7 @@ public static class PlanKeys
             May("layout", "edge_margin", "length", "Steel between the long edge of the stock and the piece", "centred in the bar, or the shop's", "1"),
             May("hole", "name", "text", "Its name; each name stands once", "H and its place among the holes", "\"L1\""),
             Must("hole", "at", "point", "Centre", "[100, 18.2]"),
-            Must("hole", "diameter", "length or drill", "Diameter", "\"#30\""),
+            Must("hole", "diameter", "length or drill", "Its diameter", "\"#30\""),
             Word("hole", "use", false, "What it is for", "lightening", "\"pin\"", Uses),
             Word("hole", "make", false, "How it is brought to size", "drill", "\"ream\"", Makes),
             May("hole_row", "name", "text", "Name of the row; each name stands once", "R, or R and its place among several rows", "\"R\""),

@@ -11,8 +11,8 @@ internal readonly record struct Splice(int Offset, int Length, string Text);
 /// <summary>Puts changes into a plan's text, reads it again and makes sure that nothing else changed.</summary>
 internal static class PlanSplice
 {
-    /// <summary>The changed plan. Every value whose name does not begin with one of <paramref name="may"/> must be written as before; else, or when the text no longer reads, the change is refused.</summary>
-    public static Checked<PlanFile> Apply(PlanFile file, IEnumerable<Splice> splices, params string[] may)
+    /// <summary>The changed plan. Every value whose name does not begin with one of <paramref name="may"/> must be written as before and <paramref name="isWanted"/> must hold; else, or when the text no longer reads, the change is refused.</summary>
+    public static Checked<PlanFile> Apply(PlanFile file, IEnumerable<Splice> splices, Func<PlanFile, bool> isWanted, params string[] may)
     {
         var text = file.Source.Text;
         foreach (var s in splices.OrderByDescending(s => s.Offset)) text = string.Concat(text.AsSpan(0, s.Offset), s.Text, text.AsSpan(s.Offset + s.Length));
@@ -22,9 +22,9 @@ internal static class PlanSplice
         {
             var before = Values(file, may);
             var after = Values(changed, may);
-            return before.SequenceEqual(after)
+            return before.SequenceEqual(after) && isWanted(changed)
                 ? Checked<PlanFile>.Good(changed)
-                : Checked<PlanFile>.Bad(Fault.OfFile(file.FileName, "the change would have altered other lines", "change the file by hand"));
+                : Checked<PlanFile>.Bad(Fault.OfFile(file.FileName, "the change could not be written at its place", "change the file by hand"));
         });
     }
 

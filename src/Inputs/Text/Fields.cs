@@ -177,7 +177,7 @@ internal sealed class Fields(SourceText source, TomlTable? table, string heading
         if (node is TomlText one) return [(one.Value, one.Offset)];
         if (node is not TomlList list || !list.Items.All(i => i is TomlText))
         {
-            Wrong(key, node, $"a list of texts, as {keys.Find(heading, key)!.Example}");
+            Wrong(key, node, "a list of texts in quotes");
             return null;
         }
 

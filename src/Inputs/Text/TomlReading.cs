@@ -13,44 +13,60 @@ internal static class TomlReading
     private const int MostLines = 200_000;
     private const int DeepestKey = 6;
     private const int MostFaults = 20;
+    private const int LongestReadAgain = 200_000;
 
     /// <summary>The tree, or the faults of the spelling: one a line, the first twenty.</summary>
     public static Checked<TomlTable> Read(SourceText source)
     {
         if (source.Text.Length > MostCharacters) return Bad($"the file has {source.Text.Length} characters; at most {MostCharacters} are read", "check that this is the right file");
         if (source.LineOf(source.Text.Length) > MostLines) return Bad($"the file has more than {MostLines} lines", "check that this is the right file");
-        DocumentSyntax document;
+        DocumentSyntax? document;
         try
         {
-            document = SyntaxParser.Parse(source.Text, source.FileName, validate: true);
+            document = Parse(source.Text);
         }
         catch (TomlException e)
         {
             return Bad(e.Message.Contains("depth", StringComparison.OrdinalIgnoreCase) ? "lists or tables are nested more than 64 deep" : "the text cannot be read", "write plain keys and values");
         }
 
-        var faults = SpellingFaults(source, document.Diagnostics);
-        return faults.Count > 0 ? Checked<TomlTable>.Bad(faults) : new Builder(source).Build(document);
+        return document.HasErrors ? Checked<TomlTable>.Bad(SpellingFaults(source, document)) : new Builder(source).Build(document);
 
         Checked<TomlTable> Bad(string message, string remedy) => Checked<TomlTable>.Bad(Fault.OfFile(source.FileName, message, remedy));
     }
 
-    private static List<Fault> SpellingFaults(SourceText source, DiagnosticsBag diagnostics)
+    private static DocumentSyntax Parse(string text) => SyntaxParser.Parse(text, "", validate: true);
+
+    /// <summary>One fault a line. One mistake makes the parser stumble over good lines after it, so only its first complaint is kept, the lines it is about are blanked out and the rest is read again.</summary>
+    private static List<Fault> SpellingFaults(SourceText source, DocumentSyntax document)
     {
         var faults = new List<Fault>();
-        var lastLine = -1;
-        foreach (var d in diagnostics)
+        var text = source.Text.ToCharArray();
+        while (true)
         {
-            if (d.Kind != DiagnosticMessageKind.Error) continue;
-            var line = source.LineOf(d.Span.Offset);
-            if (line == lastLine) continue;
-            lastLine = line;
-            var (message, remedy) = TomlSpelling.Explain(source, d.Span.Offset, d.Message);
-            faults.Add(source.Fault(d.Span.Offset, message, remedy));
-            if (faults.Count == MostFaults) break;
-        }
+            var first = document.Diagnostics.Where(d => d.Kind == DiagnosticMessageKind.Error).MinBy(d => d.Span.Offset);
+            if (first is null) return faults;
+            var found = TomlSpelling.Explain(source, Math.Clamp(first.Span.Offset, 0, source.Text.Length), first.Message);
+            if (faults.Any(f => f.Line == source.LineOf(found.From))) return faults;
+            faults.Add(source.Fault(found.Offset, found.Message, found.Remedy));
+            if (faults.Count == MostFaults || text.Length > LongestReadAgain) return faults;
 
-        return faults;
+            // keys under a heading that cannot be read would seem to belong to the one before
+            if (source.Text.AsSpan(found.From).TrimStart().StartsWith("[")) return faults;
+            for (var i = found.From; i < found.To; i++)
+            {
+                if (text[i] is not ('\r' or '\n')) text[i] = ' ';
+            }
+
+            try
+            {
+                document = Parse(new string(text));
+            }
+            catch (TomlException)
+            {
+                return faults;
+            }
+        }
     }
 
     private sealed class Builder(SourceText source)

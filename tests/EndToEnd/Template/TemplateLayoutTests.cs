@@ -80,6 +80,43 @@ public sealed class TemplateLayoutTests
         static List<Tangwright.Foundation.Path> Lines(Sheet s) => [.. s.Marks.OfType<ClippedMarks>().Single().Marks.OfType<StrokeMark>().Select(m => m.Path)];
     }
 
+    /// <summary>Pieces of every size and shape, some with pointless bevels and grips, on every paper: sheets or a reason, never a crash.</summary>
+    [Fact]
+    public void Any_piece_gives_sheets_or_a_reason()
+    {
+        var random = new Random(20251125);
+        for (var i = 0; i < 60; i++)
+        {
+            var model = i % 2 == 0 ? ExamplePieces.Hatchet : ExamplePieces.Paring;
+            var (fx, fy) = (Math.Pow(10, (random.NextDouble() * 3) - 2), Math.Pow(10, (random.NextDouble() * 3) - 2));
+            var map = new Transform(fx, 0, 0, fy, random.Next(-500, 500), random.Next(-500, 500)).Then(i % 3 == 0 ? Transform.QuarterTurn : Transform.None);
+            var plan = model.Plan with
+            {
+                Name = new string('W', 1 + (i * 7)),
+                Outline = model.Plan.Outline.Transformed(map),
+                Edge = i % 5 == 0 ? new SharpenedPart(map.Map(new(0, 9)), map.Map(new(0, 9))) : new SharpenedPart(map.Map(model.Plan.Edge!.From), map.Map(model.Plan.Edge.To)),
+                Grip = i % 4 == 0 ? new Grip(new(0, 0), new(0, 0)) : new Grip(map.Map(new(100, 10)), map.Map(new(150, 11))),
+                Bevel = model.Plan.Bevel! with { Plunge = i % 2 == 0 ? new PlungeLine(new(0, 0), new(0, 0)) : new PlungeLine(map.Map(new(85, 0)), map.Map(new(84, 30))) },
+            };
+            var results = model with
+            {
+                Plan = plan,
+                Holes = i % 7 == 0 ? [] : [.. model.Holes.Select(h => h with { At = map.Map(h.At), Name = h.Name + new string('x', i) })],
+                Bench = model.Bench with { Corner = map.Map(model.Bench.Corner), AlongSign = i % 2 == 0 ? 1 : -1, AlongFrom = i % 6 == 0 ? "" : "sawn end" },
+            };
+            var paper = (i % 5) switch { 0 => PaperSize.A4, 1 => PaperSize.Letter, 2 => PaperSize.Roll(300), 3 => PaperSize.Roll(100), _ => new PaperSize("a5", "A5", 148, 210) };
+            var request = ExamplePieces.Request(results, paper);
+            foreach (var drillOnly in new[] { false, true })
+            {
+                var options = TemplateOptions.For(request, drillOnly) with { Mirror = i % 2 == 1, SurroundMm = i % 4 };
+                var sheets = TemplateSheets.Draw(request, options);
+                Assert.Equal(TemplateSheets.Trouble(request, options) is null, !sheets.IsEmpty);
+                Assert.All(sheets, s => Assert.InRange(s.WidthMm, 90, 3001));
+                if (!sheets.IsEmpty && sheets.Length < 8) Assert.NotEmpty(Tangwright.Formats.PdfWriter.Write(new SheetSet(plan.Name, request.Date, sheets)));
+            }
+        }
+    }
+
     private static (string Text, Box Box) Room(TextMark t)
     {
         var w = Lettering.Width(t.Text, t.HeightMm, t.Bold);

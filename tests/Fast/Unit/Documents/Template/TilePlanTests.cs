@@ -33,6 +33,17 @@ public sealed class TilePlanTests
     }
 
     [Fact]
+    public void The_paper_stands_where_that_takes_fewer_sheets()
+    {
+        var tall = TilePlan.Of(new Box(0, 0, 100, 270), [], true, true, new TemplateOptions(PaperSize.A4, 10, PrintScale.True))!;
+        Assert.Single(tall.Tiles);
+        Assert.Equal((210.0, 297.0, false), (tall.WidthMm, tall.HeightMm, tall.FeedIsLevel));
+        var narrow = TilePlan.Of(new Box(0, 0, 275, 75), [], true, true, new TemplateOptions(PaperSize.Roll(100), 10, PrintScale.True))!;
+        Assert.Single(narrow.Tiles);
+        Assert.Equal((100.0, true), (narrow.HeightMm, narrow.FeedIsLevel));
+    }
+
+    [Fact]
     public void Sheets_cover_the_piece_neighbours_overlap_and_every_point_is_in_its_place()
     {
         var cases = Gen.Select(Gen.Double[1, 2000], Gen.Double[1, 700], Gen.Bool, Gen.Bool, Gen.Bool, Gen.Double[0.9, 1.1]);
