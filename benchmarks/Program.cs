@@ -20,6 +20,7 @@ BenchmarkSwitcher.FromAssembly(typeof(ReferencePlan).Assembly).Run(args);
 static void Quick()
 {
     var bench = new Geometry();
+    var whole = new WholePlan();
     Console.WriteLine($"{bench.Rays} base points for the bevel");
     foreach (var (name, run) in new (string, Action)[]
     {
@@ -29,6 +30,8 @@ static void Quick()
         ("hole placement", () => bench.PlaceHoles()),
         ("row along the midline", () => bench.RowOnMidline()),
         ("stage weights", () => bench.Weights()),
+        ("read the plan", () => whole.Read()),
+        ("all figures and findings", () => whole.FiguresAndFindings()),
     })
     {
         var best = double.PositiveInfinity;

@@ -46,20 +46,19 @@ internal static class ReferencePlan
         new Layout(DrilledIn.Rectangle, null, null),
         [.. Holes]);
 
-    public static string Text
+    public static string Text { get; } = Written();
+
+    private static string Written()
     {
-        get
-        {
-            var b = new StringBuilder();
-            string N(double v) => Math.Round(v, 6).ToString(CultureInfo.InvariantCulture);
-            b.Append("# The plan speed is measured on; written by benchmarks/ReferencePlan.cs\n");
-            b.Append("tangwright = 1\nname = \"Reference\"\nrevision = \"A\"\nunits = \"mm\"\n\n[stock]\nsteel = \"80CrV2\"\nthickness = 4\nwidth = 60\ncondition = \"annealed\"\n\n[outline]\npath = \"\"\"\n");
-            b.Append($"M {N(Outline.Start.X)} {N(Outline.Start.Y)}\n");
-            foreach (var s in Outline.Segments.Cast<Bezier>()) b.Append($"C {N(s.Control1.X)} {N(s.Control1.Y)} {N(s.Control2.X)} {N(s.Control2.Y)} {N(s.End.X)} {N(s.End.Y)}\n");
-            b.Append("Z\"\"\"\n\n[edge]\nfrom = [0, 24]\nto = [200, 0]\n\n[bevel]\ngrind = \"flat\"\nheight = 20\nground = \"before\"\nedge_before_hardening = 0.8\nedge_finished = 0.3\nsharpen_per_side = 15\nplunge = 188\n\n[grip]\nfrom = [215, 33]\nto = [305, 33]\n");
-            foreach (var h in Holes) b.Append($"\n[[hole]]\nname = \"{h.Name}\"\nat = [{N(h.At.X)}, {N(h.At.Y)}]\ndiameter = {N(h.Diameter.Mm)}\nuse = \"lightening\"\n");
-            return b.ToString();
-        }
+        var b = new StringBuilder();
+        string N(double v) => Math.Round(v, 6).ToString(CultureInfo.InvariantCulture);
+        b.Append("# The plan speed is measured on; written by benchmarks/ReferencePlan.cs\n");
+        b.Append("tangwright = 1\nname = \"Reference\"\nrevision = \"A\"\nunits = \"mm\"\n\n[stock]\nsteel = \"80CrV2\"\nthickness = 4\nwidth = 60\ncondition = \"annealed\"\n\n[outline]\npath = \"\"\"\n");
+        b.Append($"M {N(Outline.Start.X)} {N(Outline.Start.Y)}\n");
+        foreach (var s in Outline.Segments.Cast<Bezier>()) b.Append($"C {N(s.Control1.X)} {N(s.Control1.Y)} {N(s.Control2.X)} {N(s.Control2.Y)} {N(s.End.X)} {N(s.End.Y)}\n");
+        b.Append("Z\"\"\"\n\n[edge]\nfrom = [0, 24]\nto = [200, 0]\n\n[bevel]\ngrind = \"flat\"\nheight = 20\nground = \"before\"\nedge_before_hardening = 0.8\nedge_finished = 0.3\nsharpen_per_side = 15\nplunge = 188\n\n[grip]\nfrom = [215, 33]\nto = [305, 33]\n");
+        foreach (var h in Holes) b.Append($"\n[[hole]]\nname = \"{h.Name}\"\nat = [{N(h.At.X)}, {N(h.At.Y)}]\ndiameter = {N(h.Diameter.Mm)}\nuse = \"lightening\"\n");
+        return b.ToString();
     }
 
     private static Hole Hole(string name, Point at, double d) => new(name, at, Length.OfMm(d), "", HoleUse.Lightening, HoleMake.Drill);

@@ -21,6 +21,8 @@ public readonly record struct Moments(double AreaMm2, double SxMm3, double SyMm3
     /// <summary>Moments of a closed path.</summary>
     public static Moments Of(Path loop)
     {
+        if (AsWholeCircle(loop) is { } disc) return disc;
+
         // integrate about the middle of the box, then shift: keeps the rounding small for pieces far from the origin
         var o = loop.Bounds.Centre;
         var sum = default(Moments);
@@ -65,6 +67,17 @@ public readonly record struct Moments(double AreaMm2, double SxMm3, double SyMm3
     /// <summary>Scaled, as by a thickness.</summary>
     public static Moments operator *(Moments a, double f) => new(
         a.AreaMm2 * f, a.SxMm3 * f, a.SyMm3 * f, a.XxMm4 * f, a.XyMm4 * f, a.YyMm4 * f);
+
+    // a drilled hole: two arcs of one circle, once round
+    private static Moments? AsWholeCircle(Path loop)
+    {
+        if (loop.Segments is not [Arc { IsCircle: true } a, Arc { IsCircle: true } b] || a.Centre != b.Centre || !a.Radius.Equals(b.Radius)) return null;
+        var turn = (a.IsCounterClockwise ? 1 : -1) * Math.Abs(a.Sweep + b.Sweep);
+        if (Math.Abs(Math.Abs(turn) - (2 * Math.PI)) > 1e-12 || a.IsCounterClockwise != b.IsCounterClockwise) return null;
+        var area = turn / 2 * a.Radius * a.Radius;
+        var own = area * a.Radius * a.Radius / 4;
+        return new Moments(area, 0, 0, own, 0, own).Shifted(a.Centre);
+    }
 
     private static Moments OfLine(Point a, Point b)
     {
