@@ -1,1 +1,3 @@
-System.Console.WriteLine("tangwright");
+using Tangwright.Cli;
+
+return CommandLine.Run(args);

@@ -3,9 +3,53 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Core;
 
-/// <summary>What is wrong or risky, gravest first.</summary>
+/// <summary>What is wrong or risky, gravest first, then by place from left to right.</summary>
 public static class AllFindings
 {
-    /// <summary>What is wrong or risky, gravest first.</summary>
-    public static ImmutableArray<Finding> Of(Results results) => throw new NotSupportedException("not built yet");
+    /// <summary>Every question asked of one plan.</summary>
+    public static ImmutableArray<Finding> Of(Results results)
+    {
+        var clearances = HoleClearance.Of(results.Piece.Outer, results.Holes);
+        var edge = EdgeSpan.Of(results.Plan, results.Piece);
+        IEnumerable<Finding>[] asked =
+        [
+            OutlineShapeFindings.CrossesItself(results),
+            OutlineShapeFindings.TooSmall(results),
+            BarFitFindings.Width(results),
+            BarFitFindings.Along(results),
+            HolePlaceFindings.Outside(clearances),
+            HolePlaceFindings.Overlaps(results),
+            WebFindings.ToOutline(results, clearances),
+            WebFindings.ToHole(results),
+            HoleRuleFindings.EdgeDistance(clearances),
+            HoleRuleFindings.Pitch(results),
+            HoleRuleFindings.ShareOfHeight(results, clearances),
+            DrillFindings.Drills(results),
+            DrillFindings.Reamers(results),
+            InsideRadiusFindings.Curves(results),
+            InsideRadiusFindings.Corners(results),
+            PlungeFindings.Line(results),
+            PlungeFindings.Edge(results, edge),
+            BevelFindings.IntoHoles(results, edge, clearances),
+            BevelFindings.PastSpine(results, edge),
+            BevelFindings.TakenAsFlat(results),
+            EdgeFindings.Thickness(results),
+            EdgeFindings.Sharpening(results, edge),
+            GripFindings.Outside(results),
+            GripFindings.Short(results),
+            TargetFindings.Weight(results),
+            TargetFindings.Balance(results),
+            SteelFindings.Of(results),
+            BenchFindings.Of(results),
+        ];
+        return
+        [
+            .. asked.SelectMany(f => f)
+                .OrderByDescending(f => f.Severity)
+                .ThenBy(f => f.Place?.X ?? double.PositiveInfinity)
+                .ThenBy(f => f.Place?.Y ?? double.PositiveInfinity)
+                .ThenBy(f => f.Code, StringComparer.Ordinal)
+                .ThenBy(f => f.Where, StringComparer.Ordinal),
+        ];
+    }
 }

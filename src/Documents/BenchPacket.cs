@@ -8,6 +8,33 @@ public static class BenchPacket
 {
     /// <summary>The packet.</summary>
     /// <param name="request">What the sheets are drawn for.</param>
-    /// <param name="kinds">Keys of the kinds wanted; empty: all.</param>
-    public static SheetSet Of(SheetRequest request, ImmutableArray<string> kinds) => throw new NotSupportedException("not built yet");
+    /// <param name="kinds">Keys of the kinds wanted; empty: all. A key that is no kind's gives no sheet: the caller checks what a person wrote.</param>
+    public static SheetSet Of(SheetRequest request, ImmutableArray<string> kinds)
+    {
+        var wanted = kinds.IsDefaultOrEmpty ? SheetKinds.All : [.. SheetKinds.All.Where(k => kinds.Contains(k.Key))];
+
+        // first pass: count; second pass: the sheets that name others, now with numbers
+        var drawn = wanted.Select(k => k.Draw(request)).ToImmutableArray();
+        var numbered = request with { SheetNumbers = Numbers(wanted, drawn), SheetCount = drawn.Sum(d => d.Length) };
+        var sheets = wanted.SelectMany((k, i) => (k.NamesNumbers ? k.Draw(numbered) : drawn[i]).Select(s => (Sheet: s, Kind: k)));
+        return new SheetSet(
+            $"{request.Results.Plan.Name}, revision {request.Results.Plan.Revision}",
+            request.Date,
+            [.. sheets.Select((s, i) => s.Kind.HasOwnStrip ? s.Sheet : TitleBlock.AddTo(request, s.Sheet, i + 1, numbered.SheetCount))]);
+    }
+
+    private static ImmutableDictionary<string, SheetSpan> Numbers(ImmutableArray<SheetKind> kinds, ImmutableArray<ImmutableArray<Sheet>> drawn)
+    {
+        var numbers = ImmutableDictionary.CreateBuilder<string, SheetSpan>();
+        var next = 1;
+        for (var i = 0; i < kinds.Length; i++)
+        {
+            var count = drawn[i].Length;
+            if (count == 0) continue;
+            numbers[kinds[i].Key] = new SheetSpan(next, next + count - 1);
+            next += count;
+        }
+
+        return numbers.ToImmutable();
+    }
 }

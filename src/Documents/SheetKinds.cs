@@ -8,11 +8,23 @@ namespace Tangwright.Documents;
 /// <param name="Title">Title on the sheet.</param>
 /// <param name="For">What it is for, in one line.</param>
 /// <param name="Draw">Draws its sheets, without title block: the packet adds that with the sheet numbers. No sheet when it does not apply.</param>
-public sealed record SheetKind(string Key, string Title, string For, Func<SheetRequest, ImmutableArray<Sheet>> Draw);
+/// <param name="NamesNumbers">Whether it names sheet numbers, so that it is drawn again when they are known; the count of its sheets must not depend on them.</param>
+/// <param name="HasOwnStrip">Whether its sheets carry title, revision, date and sheet number themselves and get no title block.</param>
+public sealed record SheetKind(string Key, string Title, string For, Func<SheetRequest, ImmutableArray<Sheet>> Draw, bool NamesNumbers = false, bool HasOwnStrip = false);
 
 /// <summary>All kinds of sheets, in the order of the packet.</summary>
 public static class SheetKinds
 {
     /// <summary>All kinds, in the order of the packet.</summary>
-    public static ImmutableArray<SheetKind> All { get; } = [];
+    public static ImmutableArray<SheetKind> All { get; } =
+    [
+        new(Cover.Key, "Cover and drawing", "dimensioned drawing, figures, weight and balance", Cover.Draw, NamesNumbers: true),
+        new(OrderSheet.Key, "Order of work", "every step on this shop's machines, with ticks and gates", OrderSheet.Draw, NamesNumbers: true),
+        new(FindingsSheet.Key, "Findings", "what is wrong or risky, and the smallest change that would pass", FindingsSheet.Draw),
+        new(HolesSheet.Key, "Hole table", "where each hole lies from two edges, its size and drill, room for what was measured", HolesSheet.Draw),
+        new(TemplateKinds.Key, "Template", "the piece at true scale, on one sheet or tiled, with check bars", TemplateKinds.Full, NamesNumbers: true, HasOwnStrip: true),
+        new(TemplateKinds.DrillKey, "Drill template", "hole centres at true scale, to glue on for punching", TemplateKinds.DrillOnly, NamesNumbers: true, HasOwnStrip: true),
+        new(LayoutCard.Key, "Layout card", "lines to scribe, both faces, with ticks", LayoutCard.Draw),
+        new(CautionsSheet.Key, "Cautions", "drilling, grinding, sawing, heat, dust and sharp edges", CautionsSheet.Draw),
+    ];
 }

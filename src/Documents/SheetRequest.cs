@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Tangwright.Core;
 
 namespace Tangwright.Documents;
@@ -52,4 +53,23 @@ public sealed record SheetRequest(
     bool Mirror,
     DateOnly Date,
     UnitsShown Units,
-    string ShopUsed);
+    string ShopUsed)
+{
+    /// <summary>Sheet numbers by key of the kind; the packet fills them in once it has counted the sheets.</summary>
+    public ImmutableDictionary<string, SheetSpan> SheetNumbers { get; init; } = ImmutableDictionary<string, SheetSpan>.Empty;
+
+    /// <summary>Sheets in the packet; 0 until they are counted.</summary>
+    public int SheetCount { get; init; }
+}
+
+/// <summary>The numbers of the sheets of one kind in the packet, from 1.</summary>
+/// <param name="First">First sheet.</param>
+/// <param name="Last">Last sheet.</param>
+public readonly record struct SheetSpan(int First, int Last)
+{
+    /// <summary>"sheet 4" or "sheets 5–8".</summary>
+    public string InWords => (First == Last ? "sheet " : "sheets ") + this;
+
+    /// <summary>"4" or "5–8".</summary>
+    public override string ToString() => First == Last ? $"{First}" : $"{First}–{Last}";
+}

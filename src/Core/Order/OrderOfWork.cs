@@ -1,11 +1,161 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Tangwright.Foundation;
 
 namespace Tangwright.Core;
 
-/// <summary>The order of work.</summary>
+/// <summary>The order of work on this shop's machines. Steps the plan does not need are left out.</summary>
 public static class OrderOfWork
 {
-    /// <summary>The order of work.</summary>
-    public static ImmutableArray<WorkStep> Of(Plan plan, Shop shop, ImmutableArray<PlacedHole> holes) => throw new NotSupportedException("not built yet");
+    /// <summary>The steps, numbered from 1.</summary>
+    public static ImmutableArray<WorkStep> Of(Plan plan, Shop shop, ImmutableArray<PlacedHole> holes)
+    {
+        var bench = BenchEdges.Of(plan, shop);
+        var steps = new Steps();
+        steps.Add("Read the findings; settle every error before cutting", "", "findings", "no error left open", OrderRules.Findings);
+        steps.Add("Print the template and measure its check bars both ways", Printer(shop), "template", "both bars true, or print again with what they measured", OrderRules.Scale);
+        if (bench.State == DrilledIn.Profile)
+        {
+            CutOut(steps, plan, shop, bench);
+            Holes(steps, shop, bench, holes);
+        }
+        else
+        {
+            Stock(steps, shop, bench);
+            Holes(steps, shop, bench, holes);
+            CutOut(steps, plan, shop, bench);
+        }
+
+        BeforeHeat(steps, plan, holes);
+        Heat(steps, plan, shop);
+        AfterHeat(steps, plan, holes);
+        return steps.Numbered();
+    }
+
+    private static void Stock(Steps steps, Shop shop, BenchDatum bench)
+    {
+        if (bench.State == DrilledIn.Bar)
+        {
+            steps.Add("Measure the bar's width and thickness; file the sawn end square to the long edge", "", "layout", "", OrderRules.OneDatum);
+            return;
+        }
+
+        steps.Add($"Saw a rectangle {Both(bench.StockBox.Width)} by {Both(bench.StockBox.Height)}; file the two datum sides square", Saw(shop), "layout", "", OrderRules.OneDatum);
+        Number(steps);
+    }
+
+    private static void Holes(Steps steps, Shop shop, BenchDatum bench, ImmutableArray<PlacedHole> holes)
+    {
+        if (holes.IsEmpty)
+        {
+            if (bench.State != DrilledIn.Profile) steps.Add($"Lay out the outline from the {bench.AlongFrom} and the {bench.AcrossFrom}", "", "template", "", OrderRules.OneDatum);
+            return;
+        }
+
+        var groups = HoleMachines.Of(shop, holes);
+        var punched = groups.Any(g => g.Machine is null or { Kind: MachineKind.DrillPress } or { Kind: MachineKind.MillDrill, HasReadout: false });
+        steps.Add(
+            bench.State == DrilledIn.Profile
+                ? $"Lay out the holes from the {bench.AlongFrom} and the {bench.AcrossFrom}{(punched ? "; punch the centres" : "")}"
+                : $"Lay out outline and holes from the {bench.AlongFrom} and the {bench.AcrossFrom}, by glued template or by scriber{(punched ? "; punch the centres" : "")}",
+            "",
+            "layout",
+            "",
+            OrderRules.OneDatum);
+        foreach (var g in groups) steps.Add(Drill(g, bench), g.Machine?.Name ?? "", g.Machine?.Kind == MachineKind.DrillPress ? "drill-only" : "holes", "", bench.State == DrilledIn.Profile ? OrderRules.HolesOnProfile : OrderRules.HolesWhileSquare);
+        var reamed = holes.Count(h => h.Make == HoleMake.Ream);
+        if (reamed > 0) steps.Add($"Ream {Holes(reamed)} to size (drilled 0.1 to 0.3 mm, 0.004 to 0.012 in, under)", "", "holes", "", "A pin shows, so its hole must be true to size.");
+        steps.Add($"Chamfer {All(holes.Length)} on both faces", "", "holes", "", OrderRules.Chamfer);
+    }
+
+    private static string Drill(HoleGroup g, BenchDatum bench)
+    {
+        var what = $"{Holes(g.Holes.Length)} ({string.Join(", ", g.Holes.Select(h => h.Name))})";
+        return g.Machine?.Kind switch
+        {
+            null => $"Make {what}: no machine of the shop holds {Both(g.Holes.Max(h => h.Diameter.Mm))}",
+            MachineKind.CncMill => $"Set zero on the {bench.AlongFrom} and the {bench.AcrossFrom}; spot and drill {what}",
+            MachineKind.MillDrill when g.Machine.HasReadout => $"Find the {bench.AlongFrom} and the {bench.AcrossFrom}, set the readout to zero; spot and drill {what}",
+            MachineKind.DrillingVise => $"Clamp the guide piece on the blank against the stop; drill one hole, pin it, drill the far one, pin it, then the rest: {what}",
+            _ => $"Clamp flat on a backing board; pilot, then drill {what}",
+        };
+    }
+
+    private static void CutOut(Steps steps, Plan plan, Shop shop, BenchDatum bench)
+    {
+        if (bench.State == DrilledIn.Profile) steps.Add($"Lay out the outline on the stock, at least {Both(shop.EndAllowance.Mm)} from a sawn end", "", "template", "", OrderRules.OneDatum);
+        if (bench.State != DrilledIn.Rectangle) Number(steps);
+        steps.Add("Saw out, 1 to 1.5 mm (0.04 to 0.06 in) outside the line", Saw(shop), "template", "", OrderRules.SawOut);
+        steps.Add("Profile to the line, square to the faces; then P120", "belt grinder", "template", "", plan.Bevel is null ? "The belt leaves the line; the saw does not." : OrderRules.ProfileBeforeBevel);
+    }
+
+    private static void Number(Steps steps) => steps.Add("Stamp or scratch the piece number on the tang", "", "", "", OrderRules.NumberEarly);
+
+    private static void BeforeHeat(Steps steps, Plan plan, ImmutableArray<PlacedHole> holes)
+    {
+        if (plan.Bevel is { Ground: GroundWhen.BeforeHardening } bevel)
+        {
+            var leave = bevel.EdgeBeforeHardening is { } e ? $", leaving {Both(e.Mm)} at the edge" : "";
+            steps.Add($"Scribe the edge and grind the bevel{leave}", "belt grinder", "cover", bevel.EdgeBeforeHardening is { } left ? $"edge not under {Both(left.Mm)} anywhere" : "", OrderRules.BevelSoft);
+        }
+
+        var broken = plan.BrokenEdges?.Outline is { } b ? $"; break the long edges {Both(b.Mm)}" : "; break the long edges";
+        steps.Add($"Finish to P120, scratches lengthwise{broken}", "", "", "", OrderRules.FinishSoft);
+        var gate = holes.IsEmpty ? "profile, finish and piece number done?" : $"{All(holes.Length)} drilled and chamfered?";
+        steps.Add("Stop and check before heat", "", holes.IsEmpty ? "cover" : "holes", gate, OrderRules.Gate);
+    }
+
+    private static void Heat(Steps steps, Plan plan, Shop shop)
+    {
+        var oven = shop.Oven?.Name ?? "";
+        var quench = shop.Quenchant is { } q ? $", quench in {q.Name}" : ", quench as the steel asks";
+        steps.Add($"Harden{quench}", oven, "cautions", "", OrderRules.Harden);
+        steps.Add("Straighten while still warm, gloves on", "", "cautions", "", OrderRules.StraightenWarm);
+        steps.Add("Temper within the hour", shop.TemperOven?.Name ?? oven, "cautions", "", OrderRules.TemperSoon);
+        var wanted = plan.Target.Hardness is { } h ? $"{Shown.Trimmed(h.LowHrc, 1)} to {Shown.Trimmed(h.HighHrc, 1)} HRC" : "";
+        steps.Add("Check hardness and straightness", "", "cover", wanted, OrderRules.Check);
+    }
+
+    private static void AfterHeat(Steps steps, Plan plan, ImmutableArray<PlacedHole> holes)
+    {
+        if (plan.Bevel is { } bevel)
+        {
+            var hard = bevel.Ground == GroundWhen.AfterHardening;
+            steps.Add($"{(hard ? "Scribe and grind" : "Finish grind")} the bevel to {Both(bevel.EdgeFinished.Mm)} at the edge, cool", "belt grinder", "cover", $"edge {Both(bevel.EdgeFinished.Mm)}, no temper colour", hard ? OrderRules.BevelHard : OrderRules.FinishHard);
+        }
+
+        steps.Add("Final finish; mark or etch, neutralise, oil", "", "cautions", "", OrderRules.Etch);
+        if (holes.Any(h => h.Use is HoleUse.Pin or HoleUse.Glue)) steps.Add("Fit the scales: dry fit first, then glue and pin", "", "holes", "dry fit without gaps?", OrderRules.HandleLate);
+        if (plan.Edge is not null)
+        {
+            var at = plan.Bevel?.SharpenPerSide is { } a ? $" at {Shown.PerSide(a)}" : "";
+            steps.Add($"Sharpen{at}, last of all; then cover the edge", "", "cautions", "", OrderRules.SharpenLast);
+        }
+    }
+
+    private static string Printer(Shop shop) => shop.Printers.IsDefaultOrEmpty ? "" : shop.Printers[0].Name;
+
+    private static string Saw(Shop shop) => shop.Saws.IsDefaultOrEmpty ? "" : shop.Saws[0].Name;
+
+    private static string Holes(int n) => n == 1 ? "1 hole" : $"{Count(n)} holes";
+
+    private static string All(int n) => n switch
+    {
+        1 => "the hole",
+        2 => "both holes",
+        _ => $"all {Count(n)} holes",
+    };
+
+    private static string Count(int n) => n.ToString(CultureInfo.InvariantCulture);
+
+    private static string Both(double mm) => Shown.Both(Length.OfMm(mm));
+
+    private sealed class Steps
+    {
+        private readonly List<WorkStep> _steps = [];
+
+        public void Add(string what, string on, string sheet, string gate, string why) => _steps.Add(new WorkStep(_steps.Count + 1, what, on, sheet, gate, why));
+
+        public ImmutableArray<WorkStep> Numbered() => [.. _steps];
+    }
 }

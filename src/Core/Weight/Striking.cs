@@ -1,11 +1,31 @@
-using System.Collections.Immutable;
 using Tangwright.Foundation;
 
 namespace Tangwright.Core;
 
-/// <summary>How the piece swings.</summary>
+/// <summary>How the piece swings about the middle of the grip, as a rigid body turning about an axis square to its face.</summary>
+/// <remarks>
+/// I = ρ ∫ t ((x − px)² + (y − py)²) dA (parallel axes); centre of percussion at q = I / (m r) from the pivot through the balance point, r the distance between the two
+/// (Meriam and Kraige, Engineering Mechanics: Dynamics, §6/4). Steel only: handle scales and cord are not counted.
+/// </remarks>
 public static class Striking
 {
-    /// <summary>How the piece swings.</summary>
-    public static StrikingFigures? Of(Plan plan, StageFigures finished, Steel? steel) => throw new NotSupportedException("not built yet");
+    /// <summary>Inertia and centre of percussion; null without a grip, without a density, or when the balance point lies in the pivot.</summary>
+    public static StrikingFigures? Of(Plan plan, StageFigures finished, Steel? steel)
+    {
+        if (plan.Grip is not { } grip || steel?.Density is not { } density) return null;
+        var pivot = grip.Middle;
+        var solid = finished.Solid.Shifted(-pivot);
+        var polar = solid.XxMm4 + solid.YyMm4;
+        var r = solid.Centroid.Length;
+        if (!(r > 1e-6)) return null;
+        var q = polar / (solid.AreaMm2 * r);
+
+        // mm⁵ × g/cm³ = 1e-6 kg/mm³ × mm⁵ = 1e-6 kg·mm² = 1e-12 kg·m²
+        return new StrikingFigures(
+            pivot,
+            polar * density.Value.GramsPerCm3 * 1e-12,
+            pivot + (solid.Centroid.Unit * q),
+            Length.OfMm(r),
+            Length.OfMm(q));
+    }
 }

@@ -97,7 +97,8 @@ public sealed record ClippedMarks(Box Window, ImmutableArray<Mark> Marks) : Mark
 /// <param name="WidthMm">Width, mm.</param>
 /// <param name="HeightMm">Height, mm.</param>
 /// <param name="Marks">What is drawn, in order.</param>
-public sealed record Sheet(string Kind, string Title, double WidthMm, double HeightMm, ImmutableArray<Mark> Marks);
+/// <param name="Scale">Scale of the drawing on it, for the title block: "1:2"; empty when there is no drawing to scale.</param>
+public sealed record Sheet(string Kind, string Title, double WidthMm, double HeightMm, ImmutableArray<Mark> Marks, string Scale = "");
 
 /// <summary>Sheets bound in order.</summary>
 /// <param name="Title">Title of the whole.</param>

@@ -4,11 +4,19 @@ namespace Tangwright.Foundation;
 public static class Nearest
 {
     /// <summary>The nearest spot of a path, its point and its distance in mm. Of equally near spots the first along the path.</summary>
-    public static (PathSpot Spot, Point At, double Distance) On(Path path, Point p)
+    /// <param name="path">The path.</param>
+    /// <param name="p">The point.</param>
+    /// <param name="within">Look no further than this, mm; when nothing is nearer it comes back as the distance, with the path's start.</param>
+    public static (PathSpot Spot, Point At, double Distance) On(Path path, Point p, double within = double.PositiveInfinity)
     {
         var segments = path.Segments;
-        var best = double.PositiveInfinity;
-        var (spot, at) = (default(PathSpot), default(Point));
+
+        // the nearest joint is a bound to begin with: most boxes then lie too far off to be looked into
+        var joint = double.PositiveInfinity;
+        foreach (var s in segments) joint = Math.Min(joint, (s.Start - p).Dot(s.Start - p));
+        joint = Math.Sqrt(joint);
+        var best = Math.Min(within, joint + (1e-9 * (1 + joint)));
+        var (spot, at) = (default(PathSpot), path.Start);
         for (var i = 0; i < segments.Length; i++)
         {
             var s = segments[i];
@@ -102,7 +110,9 @@ public static class Nearest
                 (-2 * du) - (4 * k),
                 uv - dv,
             ];
-            var reach = Math.Tan(0.5 * Math.Abs(half));
+
+            // a hair over, so that no root is lost on the joint of two pieces
+            var reach = Math.Tan(0.5 * Math.Abs(half)) * (1 + 1e-9);
             var n = Roots.Between(quartic, -reach, reach, roots);
             for (var r = 0; r < n; r++) best.TryAngle(a, mid + (2 * Math.Atan(roots[r])));
         }

@@ -1,0 +1,44 @@
+using System.CommandLine;
+using Tangwright.UseCases;
+
+namespace Tangwright.Cli.Commands;
+
+/// <summary><c>tangwright packet PLAN</c>.</summary>
+internal static class PacketCommand
+{
+    /// <summary>The verb.</summary>
+    public static Command Make()
+    {
+        var plan = CommonOptions.Plan();
+        var shop = CommonOptions.Shop();
+        var sheets = new Option<string?>("--sheets")
+        {
+            Description = "only these, for tonight: " + string.Join(", ", MakePacket.Kinds.Select(k => k.Key)),
+            HelpName = "A,B",
+        };
+        var paper = CommonOptions.Paper();
+        var mirror = CommonOptions.Mirror();
+        var measured = CommonOptions.Measured();
+        var folder = CommonOptions.Out("folder; else NAME-packet beside the plan");
+        var units = CommonOptions.Units();
+        var date = CommonOptions.Date();
+        var seed = CommonOptions.Seed();
+        var overwrite = CommonOptions.Overwrite();
+        var c = new Command("packet", "Make the bench packet: all sheets in one PDF, the template, the hole list, the drawings and the figures.\nWith error findings it is still written, findings first, and the exit code is 1.\n\n  tangwright packet small-hatchet.plan.toml\n  tangwright packet small-hatchet.plan.toml --sheets holes,template")
+        {
+            plan, shop, sheets, paper, mirror, measured, folder, units, date, seed, overwrite,
+        };
+        c.SetAction(p =>
+        {
+            var print = new PrintRequest(p.GetValue(paper), p.GetValue(measured), p.GetValue(mirror), p.GetValue(units), p.GetValue(date));
+            var only = (p.GetValue(sheets) ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+            var made = MakePacket.Of(p.GetRequiredValue(plan), p.GetValue(shop), p.GetValue(folder), [.. only], print, p.GetValue(overwrite));
+            if (!made.IsGood) return Says.Faults(made.Faults);
+            CheckCommand.Tell(made.Value.Results);
+            Says.Line();
+            foreach (var f in made.Value.Files) Says.Line($"wrote {f}{(f.EndsWith("packet.pdf", StringComparison.Ordinal) ? $" ({made.Value.SheetCount} sheets)" : "")}");
+            return CheckPlan.HasError(made.Value.Results) ? ExitCode.ErrorFound : ExitCode.Answered;
+        });
+        return c;
+    }
+}

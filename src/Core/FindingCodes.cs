@@ -1,0 +1,162 @@
+using System.Collections.Immutable;
+using Tangwright.Foundation;
+
+namespace Tangwright.Core;
+
+/// <summary>One kind of finding.</summary>
+/// <param name="Code">Stable code.</param>
+/// <param name="Severity">Its severity, the gravest when it has more than one; a note whenever it rests on the assumed shop.</param>
+/// <param name="Meaning">What it means, one line.</param>
+public sealed record FindingCode(string Code, Severity Severity, string Meaning);
+
+/// <summary>All kinds of findings, gravest first.</summary>
+public static class FindingCodes
+{
+    /// <summary>The outline crosses or touches itself.</summary>
+    public const string OutlineCrossesItself = "outline.crosses-itself";
+
+    /// <summary>The outline holds no piece.</summary>
+    public const string OutlineTooSmall = "outline.too-small";
+
+    /// <summary>The outline is wider than the bar.</summary>
+    public const string OutlineWiderThanStock = "outline.wider-than-stock";
+
+    /// <summary>The outline is longer than the bar.</summary>
+    public const string OutlineLongerThanStock = "outline.longer-than-stock";
+
+    /// <summary>The outline comes too near the mill edge of the bar.</summary>
+    public const string OutlineNearBarEdge = "outline.near-bar-edge";
+
+    /// <summary>The piece fits the bar but its end allowance does not.</summary>
+    public const string OutlineNearBarEnd = "outline.near-bar-end";
+
+    /// <summary>A bar at its least width would not hold the piece.</summary>
+    public const string StockWidthTolerance = "stock.width-tolerance";
+
+    /// <summary>A concave curve is tighter than any wheel.</summary>
+    public const string InsideRadius = "outline.inside-radius";
+
+    /// <summary>A sharp inside corner.</summary>
+    public const string SharpInsideCorner = "outline.sharp-inside-corner";
+
+    /// <summary>A hole outside or across the outline.</summary>
+    public const string HoleOutside = "hole.outside-outline";
+
+    /// <summary>Two holes run into one another.</summary>
+    public const string HoleOverlap = "hole.overlap";
+
+    /// <summary>The same hole twice.</summary>
+    public const string HoleTwice = "hole.twice";
+
+    /// <summary>Little steel between two holes.</summary>
+    public const string WebToHole = "hole.web-to-hole";
+
+    /// <summary>Little steel between a hole and the outline.</summary>
+    public const string WebToOutline = "hole.web-to-outline";
+
+    /// <summary>Centre nearer to the outline than the structural rule.</summary>
+    public const string EdgeDistanceRule = "hole.edge-distance-rule";
+
+    /// <summary>Centres nearer to one another than the structural rule.</summary>
+    public const string PitchRule = "hole.pitch-rule";
+
+    /// <summary>Hole wide for the height of the piece there.</summary>
+    public const string ShareOfHeight = "hole.share-of-height";
+
+    /// <summary>No drill of that size.</summary>
+    public const string DrillNotOwned = "hole.drill-not-owned";
+
+    /// <summary>No reamer of that size.</summary>
+    public const string ReamerNotOwned = "hole.reamer-not-owned";
+
+    /// <summary>The edge ends short of the plunge line.</summary>
+    public const string EdgeShortOfPlunge = "edge.short-of-plunge";
+
+    /// <summary>The edge runs past the plunge line.</summary>
+    public const string EdgePastPlunge = "edge.past-plunge";
+
+    /// <summary>The plunge line misses the piece.</summary>
+    public const string PlungeMissesPiece = "plunge.misses-piece";
+
+    /// <summary>The plunge line runs through a hole.</summary>
+    public const string PlungeThroughHole = "plunge.through-hole";
+
+    /// <summary>The bevel runs into a hole.</summary>
+    public const string BevelIntoHole = "bevel.into-hole";
+
+    /// <summary>The bevel is higher than the piece.</summary>
+    public const string BevelPastSpine = "bevel.past-spine";
+
+    /// <summary>Hollow or convex bevel computed as flat.</summary>
+    public const string BevelTakenAsFlat = "bevel.taken-as-flat";
+
+    /// <summary>The edge is as thick as the stock.</summary>
+    public const string EdgeThickerThanStock = "edge.thicker-than-stock";
+
+    /// <summary>The sharpening angle is no steeper than the bevel.</summary>
+    public const string SharpeningFlatterThanBevel = "edge.sharpening-flatter-than-bevel";
+
+    /// <summary>The grip lies outside the piece.</summary>
+    public const string GripOutside = "grip.outside-piece";
+
+    /// <summary>The grip is short.</summary>
+    public const string GripShort = "grip.short";
+
+    /// <summary>The finished weight misses the target.</summary>
+    public const string TargetWeight = "target.weight";
+
+    /// <summary>The balance point misses the target.</summary>
+    public const string TargetBalance = "target.balance";
+
+    /// <summary>No file for the steel.</summary>
+    public const string SteelUnknown = "steel.unknown";
+
+    /// <summary>No density for the steel.</summary>
+    public const string SteelNoDensity = "steel.no-density";
+
+    /// <summary>What was assumed about the bench edges.</summary>
+    public const string BenchEdge = "bench.edge";
+
+    /// <summary>All of them, gravest first, then by code.</summary>
+    public static ImmutableArray<FindingCode> All { get; } =
+    [
+        .. new FindingCode[]
+        {
+            new(OutlineCrossesItself, Severity.Error, "The outline crosses or touches itself, or runs along itself, so it bounds no piece."),
+            new(OutlineTooSmall, Severity.Error, "The outline holds no steel worth the name: a size under 5 mm or next to no area."),
+            new(OutlineWiderThanStock, Severity.Error, "The piece is wider than the bar."),
+            new(OutlineLongerThanStock, Severity.Error, "The piece is longer than the bar."),
+            new(HoleOutside, Severity.Error, "A hole lies outside the outline or breaks through it."),
+            new(HoleOverlap, Severity.Error, "Two holes run into one another."),
+            new(HoleTwice, Severity.Error, "The same hole is in the plan twice."),
+            new(WebToHole, Severity.Error, "Little steel between two holes: warning under the stock thickness, error under half of it or under 1.5 mm."),
+            new(WebToOutline, Severity.Error, "Little steel between a hole and the outline: warning under the stock thickness, error under half of it or under 1.5 mm."),
+            new(PlungeMissesPiece, Severity.Error, "The plunge line does not cross the piece."),
+            new(EdgeThickerThanStock, Severity.Error, "The edge is planned as thick as the stock or thicker: there is nothing to grind."),
+            new(OutlineNearBarEdge, Severity.Warning, "The piece comes within 1 mm of the bar's long edge, where mill edge and scale are."),
+            new(OutlineNearBarEnd, Severity.Warning, "The piece fits the bar, but not with its end allowance."),
+            new(InsideRadius, Severity.Warning, "A hollow of the outline is tighter than the smallest wheel of the shop."),
+            new(SharpInsideCorner, Severity.Warning, "A sharp inside corner: no wheel makes it, and cracks start there in the quench."),
+            new(DrillNotOwned, Severity.Warning, "The shop has no drill of a hole's size."),
+            new(ReamerNotOwned, Severity.Warning, "The shop has no reamer of a reamed hole's size."),
+            new(EdgeShortOfPlunge, Severity.Warning, "The sharpened part ends more than 0.5 mm short of the plunge line."),
+            new(PlungeThroughHole, Severity.Warning, "The plunge line runs through a hole."),
+            new(BevelIntoHole, Severity.Warning, "The bevel runs into a hole."),
+            new(BevelPastSpine, Severity.Warning, "The bevel is higher than the piece over more than half of the edge."),
+            new(SharpeningFlatterThanBevel, Severity.Warning, "The sharpening angle is not steeper than the bevel, so there is no edge bevel."),
+            new(GripOutside, Severity.Warning, "An end of the grip lies outside the piece."),
+            new(TargetWeight, Severity.Warning, "The finished steel misses the weight wanted."),
+            new(TargetBalance, Severity.Warning, "The balance point misses the place wanted."),
+            new(SteelUnknown, Severity.Warning, "There is no file for the steel: masses are left out."),
+            new(StockWidthTolerance, Severity.Note, "A bar at the least width its product standard allows would not hold the piece."),
+            new(EdgeDistanceRule, Severity.Note, "A hole's centre lies nearer to the outline than the structural rule of 1.2 hole diameters."),
+            new(PitchRule, Severity.Note, "Two centres lie nearer to one another than the structural rule of 2.2 hole diameters."),
+            new(ShareOfHeight, Severity.Note, "A hole takes more than 0.45 of the height of the piece there."),
+            new(EdgePastPlunge, Severity.Note, "The sharpened part runs more than 0.5 mm past the plunge line, where there is no bevel."),
+            new(BevelTakenAsFlat, Severity.Note, "A hollow or convex bevel is computed as flat for now."),
+            new(GripShort, Severity.Note, "The grip is shorter than four fingers need."),
+            new(SteelNoDensity, Severity.Note, "The steel's file gives no density: masses are left out."),
+            new(BenchEdge, Severity.Note, "What was assumed about the edges to measure from."),
+        }.OrderByDescending(c => c.Severity).ThenBy(c => c.Code, StringComparer.Ordinal),
+    ];
+}

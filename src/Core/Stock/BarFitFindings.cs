@@ -1,0 +1,121 @@
+using Tangwright.Foundation;
+
+namespace Tangwright.Core;
+
+/// <summary>Does the piece come out of the bar? The nominal width decides; what a product standard allows is a note.</summary>
+public static class BarFitFindings
+{
+    /// <summary>Steel to leave beside the piece for mill edge and scale, mm a side; common practice 1 to 2.</summary>
+    public const double MillEdgeMm = 1;
+
+    private const string Nominal = "nominal size of the bar in the plan";
+
+    /// <summary>Across the bar.</summary>
+    public static IEnumerable<Finding> Width(Results r)
+    {
+        if (r.Plan.Stock.Width is not { } width) yield break;
+        var height = r.Outline.Height;
+        var spare = (width - height).Mm;
+        if (spare < -1e-9)
+        {
+            yield return new Finding(
+                FindingCodes.OutlineWiderThanStock,
+                Severity.Error,
+                "outline",
+                r.Piece.Outer.Bounds.Centre,
+                $"The piece is {Shown.Both(height)} high, the bar only {Shown.Both(width)} wide.",
+                Shown.Both(height),
+                Shown.Both(width),
+                Nominal,
+                $"a bar at least {Shown.Both(height + Length.OfMm(2 * MillEdgeMm))} wide, or {Shown.Both(height - width)} off the height");
+            yield break;
+        }
+
+        var piece = r.Piece.Outer.Bounds;
+        var (low, high) = r.Bench.State == DrilledIn.Bar ? (piece.MinY - r.Bench.StockBox.MinY, r.Bench.StockBox.MaxY - piece.MaxY) : (0.5 * spare, 0.5 * spare);
+        var least = Length.OfMm(Math.Min(low, high));
+        var side = low <= high ? "lower" : "upper";
+        var place = new Point(piece.Centre.X, low <= high ? piece.MinY : piece.MaxY);
+        if (least.Mm < -1e-9)
+        {
+            yield return new Finding(
+                FindingCodes.OutlineWiderThanStock,
+                Severity.Error,
+                "outline",
+                place,
+                $"As laid out, the piece runs {Shown.Both(-least)} past the {side} long edge of the bar.",
+                $"{Shown.Both(-least)} past the edge",
+                "inside the bar",
+                Nominal,
+                $"an edge margin of at most {Shown.Both(Length.OfMm(Math.Max(0, spare - Math.Min(MillEdgeMm, 0.5 * spare))))}");
+            yield break;
+        }
+
+        if (least.Mm < MillEdgeMm - 1e-9)
+        {
+            yield return new Finding(
+                FindingCodes.OutlineNearBarEdge,
+                Severity.Warning,
+                "outline",
+                place,
+                $"Only {Shown.Both(least)} between the piece and the {side} long edge of the bar.",
+                Shown.Both(least),
+                $"{Shown.Both(Length.OfMm(MillEdgeMm))} a side",
+                SourceTag.CommonPractice + ": mill edge and scale come off",
+                spare >= (2 * MillEdgeMm) - 1e-9 ? "centre the piece in the bar" : $"a bar {Shown.Both(height + Length.OfMm(2 * MillEdgeMm))} wide or wider, or {Shown.Both(Length.OfMm((2 * MillEdgeMm) - spare))} off the height");
+        }
+
+        if (IsRolled(r.Plan.Stock) && BarTolerance.WidthWorst(width) is { } worst && spare < worst.Under.Mm - 1e-9)
+        {
+            yield return new Finding(
+                FindingCodes.StockWidthTolerance,
+                Severity.Note,
+                "stock",
+                null,
+                $"A rolled bar sold as {Shown.Both(width)} may be {Shown.Both(worst.Under)} narrower, and then does not hold the piece.",
+                $"{Shown.Both(height)} high",
+                $"{Shown.Both(width - worst.Under)}, the least width delivered",
+                worst.Source,
+                "measure the bar before laying out");
+        }
+    }
+
+    /// <summary>Along the bar.</summary>
+    public static IEnumerable<Finding> Along(Results r)
+    {
+        if (r.Plan.Stock.Length is not { } bar) yield break;
+        var length = r.Outline.Length;
+        var end = r.Plan.Layout.EndAllowance ?? r.Shop.EndAllowance;
+        var wanted = length + (end * 2);
+        var piece = r.Piece.Outer.Bounds;
+        if (length.Mm > bar.Mm + 1e-9)
+        {
+            yield return new Finding(
+                FindingCodes.OutlineLongerThanStock,
+                Severity.Error,
+                "outline",
+                piece.Centre,
+                $"The piece is {Shown.Both(length)} long, the bar only {Shown.Both(bar)}.",
+                Shown.Both(length),
+                Shown.Both(bar),
+                "nominal size of the bar in the plan",
+                $"a bar at least {Shown.Both(wanted)} long, or {Shown.Both(length - bar)} off the length");
+        }
+        else if (wanted.Mm > bar.Mm + 1e-9)
+        {
+            var finding = new Finding(
+                FindingCodes.OutlineNearBarEnd,
+                Severity.Warning,
+                "outline",
+                new Point(piece.MinX, piece.Centre.Y),
+                $"The piece with {Shown.Both(end)} at each end takes {Shown.Both(wanted)} of a {Shown.Both(bar)} bar.",
+                Shown.Both(wanted),
+                Shown.Both(bar),
+                "end allowance of the plan or the shop",
+                $"an end allowance of at most {Shown.Both((bar - length) / 2)}, or a bar {Shown.Both(wanted)} long");
+            yield return r.Plan.Layout.EndAllowance is null ? ShopFinding.Of(r.Shop, finding) : finding;
+        }
+    }
+
+    private static bool IsRolled(Stock stock) => !stock.Condition.Contains("ground", StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,87 @@
+using Tangwright.Core;
+using Tangwright.Foundation;
+using Tangwright.Inputs;
+
+namespace Tangwright.UseCases;
+
+/// <summary>A plan opened together with the shop and the steel it names.</summary>
+/// <param name="PlanPath">Where the plan lies.</param>
+/// <param name="Plan">The plan.</param>
+/// <param name="Shop">The shop.</param>
+/// <param name="ShopUsed">Which shop file was used, in words.</param>
+/// <param name="Steel">The steel; null when no file names it.</param>
+public sealed record OpenedWork(string PlanPath, Plan Plan, Shop Shop, string ShopUsed, Steel? Steel)
+{
+    /// <summary>Everything computed from it.</summary>
+    public Results WorkUp() => Core.WorkUp.Of(Plan, Shop, Steel);
+}
+
+/// <summary>Opens a plan, finds its shop (the one named, else NAME.shop.toml or shop.toml beside the plan, else the person's own, else the built-in one) and its steel (the shop's own folder first).</summary>
+public static class OpenWork
+{
+    /// <summary>Ending of a plan file.</summary>
+    public const string PlanEnding = ".plan.toml";
+
+    /// <summary>Opens it.</summary>
+    /// <param name="planPath">The plan file.</param>
+    /// <param name="shopPath">The shop file; null: looked for.</param>
+    public static Checked<OpenedWork> Of(string planPath, string? shopPath)
+    {
+        var plan = TextFile.Read(planPath).Then(text => PlanReader.Read(text, planPath));
+        var shop = FindShop(planPath, shopPath);
+        if (!plan.IsGood || !shop.IsGood) return Checked<OpenedWork>.Bad(plan.Faults.AddRange(shop.Faults));
+        var (found, used, folder) = shop.Value;
+        return FindSteel(plan.Value.Plan.Stock.Steel, folder)
+            .Then(steel => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan.Value.Plan, found, used, steel.Steel)));
+    }
+
+    /// <summary>The plan's name without folder and ending, for naming what is made from it.</summary>
+    public static string Stem(string planPath)
+    {
+        var name = System.IO.Path.GetFileName(planPath);
+        return name.EndsWith(PlanEnding, StringComparison.OrdinalIgnoreCase) ? name[..^PlanEnding.Length] : System.IO.Path.GetFileNameWithoutExtension(name);
+    }
+
+    private static Checked<FoundShop> FindShop(string planPath, string? named)
+    {
+        var folder = System.IO.Path.GetDirectoryName(planPath) ?? "";
+        (string Path, string Words)[] places = named is not null
+            ? [(named, "the shop file named: " + named)]
+            :
+            [
+                (System.IO.Path.Combine(folder, Stem(planPath) + ".shop.toml"), Stem(planPath) + ".shop.toml beside the plan"),
+                (System.IO.Path.Combine(folder, "shop.toml"), "shop.toml beside the plan"),
+                (System.IO.Path.Combine(ProgramData.OwnFolder, "shop.toml"), "your own shop.toml"),
+            ];
+        foreach (var (path, words) in places)
+        {
+            if (named is null && !System.IO.File.Exists(path)) continue;
+            return TextFile.Read(path)
+                .Then(text => ShopReader.Read(text, path))
+                .Then(s => Checked<FoundShop>.Good(new FoundShop(s, words, System.IO.Path.GetDirectoryName(path) ?? "")));
+        }
+
+        return Checked<FoundShop>.Good(new FoundShop(ShopReader.BuiltIn, "assumed shop (built in; no shop file of your own was found)", folder));
+    }
+
+    private static Checked<FoundSteel> FindSteel(string name, string shopFolder)
+    {
+        var own = new List<Steel>();
+        foreach (var folder in new[] { System.IO.Path.Combine(shopFolder, "steels"), System.IO.Path.Combine(ProgramData.OwnFolder, "steels") })
+        {
+            if (!System.IO.Directory.Exists(folder)) continue;
+            foreach (var file in System.IO.Directory.EnumerateFiles(folder, "*.toml").Order(StringComparer.Ordinal))
+            {
+                var read = TextFile.Read(file).Then(text => SteelReader.Read(text, file));
+                if (!read.IsGood) return Checked<FoundSteel>.Bad(read.Faults);
+                own.Add(read.Value);
+            }
+        }
+
+        return Checked<FoundSteel>.Good(new FoundSteel(new SteelList(own).Find(name) ?? SteelList.BuiltIn.Find(name)));
+    }
+
+    private sealed record FoundShop(Shop Shop, string Words, string Folder);
+
+    private sealed record FoundSteel(Steel? Steel);
+}

@@ -1,0 +1,56 @@
+using System.Reflection;
+using System.Runtime.CompilerServices;
+
+namespace Tangwright.Tests.Rules;
+
+/// <summary>What is passed between rooms cannot be changed by a room, and says its unit.</summary>
+public class PublicTypes
+{
+    private static readonly Assembly[] Pure =
+    [
+        typeof(Foundation.Point).Assembly,
+        typeof(Core.Plan).Assembly,
+        typeof(Inputs.PlanReader).Assembly,
+        typeof(Documents.SheetKind).Assembly,
+    ];
+
+    // endings that name a unit, or say that there is none
+    private static readonly string[] Units =
+    [
+        "Mm", "Mm2", "Mm3", "Mm4", "Mm5", "Inches", "Grams", "Ounces", "GramsPerCm3", "Degrees", "Radians", "Celsius", "Fahrenheit", "Percent", "Rpm",
+        "W", "C", "Hb", "Hrc", "KgM2", "Litres", "Factor", "Share", "Ratio",
+    ];
+
+    // plane geometry states "mm" once for the whole type
+    private static readonly HashSet<string> SaysMmOnce = new(StringComparer.Ordinal)
+    {
+        "Point", "Box", "Transform", "Segment", "Line", "Arc", "Bezier", "Path", "PathSpot", "Region", "Gauss",
+    };
+
+    [Fact]
+    public void Are_immutable()
+    {
+        var changeable = from a in Pure
+                         from t in a.GetExportedTypes()
+                         from m in t.GetMembers(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)
+                         where m is FieldInfo { IsInitOnly: false, IsLiteral: false } f && !t.IsEnum || m is PropertyInfo p && SetsAfterwards(p)
+                         select $"{t.Name}.{m.Name}";
+        Assert.Empty(changeable);
+    }
+
+    [Fact]
+    public void Name_the_unit_of_a_bare_number()
+    {
+        var bare = from a in Pure
+                   from t in a.GetExportedTypes()
+                   where !SaysMmOnce.Contains(t.Name)
+                   from p in t.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)
+                   where (Nullable.GetUnderlyingType(p.PropertyType) ?? p.PropertyType) == typeof(double)
+                   where !Array.Exists(Units, u => p.Name.EndsWith(u, StringComparison.Ordinal))
+                   select $"{t.Name}.{p.Name}";
+        Assert.Empty(bare);
+    }
+
+    private static bool SetsAfterwards(PropertyInfo p)
+        => p.SetMethod is { IsPublic: true } set && !set.ReturnParameter.GetRequiredCustomModifiers().Contains(typeof(IsExternalInit));
+}

@@ -1,1 +1,0 @@
-namespace Tangwright.Tests; public class Smoke { [Fact] public void A_circle_has_its_area() => Assert.Equal(Math.PI * 4, Tangwright.Foundation.Moments.Of(Tangwright.Foundation.Path.Circle(new(3, 4), 2)).AreaMm2, 12); }
