@@ -7,9 +7,9 @@ namespace Tangwright.Tests;
 /// <summary>Law: any text gives a value or faults with a message and a remedy; never an exception.</summary>
 public class HostileInputTests
 {
-    private static readonly string[] Plans = [.. Directory.GetFiles(Files.Of("examples"), "*.plan.toml").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
-    private static readonly string[] Shops = [.. Directory.GetFiles(Files.Of("examples"), "*.shop.toml").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
-    private static readonly string[] Steels = [.. Directory.GetFiles(Files.Of("data", "steels"), "*.toml").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
+    private static readonly string[] Plans = [.. Directory.GetFiles(Repository.Path("examples"), "*.plan.toml").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
+    private static readonly string[] Shops = [.. Directory.GetFiles(Repository.Path("examples"), "*.shop.toml").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
+    private static readonly string[] Steels = [.. Directory.GetFiles(Repository.Path("data", "steels"), "*.toml").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
 
     private static bool Holds<T>(Checked<T> read, bool mustFail = false)
         where T : class

@@ -132,7 +132,7 @@ public class PlanEditTests
     [InlineData("paring-knife")]
     public void Edits_keep_all_other_characters(string name)
     {
-        var file = File(Files.Text("examples", name + ".plan.toml"));
+        var file = File(Repository.Text("examples", name + ".plan.toml"));
         var holes = file.Plan.Holes.Cast<Hole>().ToArray();
         Gen.Select(Gen.Int[0, holes.Length - 1], Gen.Double[-3, 3], Gen.Double[-3, 3], Gen.Double[1, 9]).Sample((which, dx, dy, d) =>
         {
