@@ -157,6 +157,14 @@ public class PlanEditTests
         }, iter: 30);
     }
 
+    [Fact]
+    public void A_point_moves_in_its_own_line_with_other_line_ends_too()
+    {
+        var file = File(Repository.Text("examples", "skeleton-hatchet.plan.toml").ReplaceLineEndings("\r\n"));
+        var moved = PlanEdit.MoveOutlinePoint(file, new Point(130, 31), new Point(131.5, 30)).Value;
+        Assert.Equal(file.Text.Replace("L 130 31 ", "L 131.5 30 ", StringComparison.Ordinal), moved.Text);
+    }
+
     private static void OnlyOneLineDiffers(string a, string b)
     {
         var (x, y) = (a.Split('\n'), b.Split('\n'));
