@@ -1,2 +1,44 @@
-// benchmarks
-System.Console.WriteLine();
+using System.Diagnostics;
+using BenchmarkDotNet.Running;
+using Tangwright.Benchmarks;
+
+// "write FILE" writes the reference plan, "quick" measures with a stopwatch, anything else goes to BenchmarkDotNet
+if (args is ["write", var file])
+{
+    File.WriteAllText(file, ReferencePlan.Text);
+    return;
+}
+
+if (args is ["quick", ..])
+{
+    Quick();
+    return;
+}
+
+BenchmarkSwitcher.FromAssembly(typeof(ReferencePlan).Assembly).Run(args);
+
+static void Quick()
+{
+    var bench = new Geometry();
+    Console.WriteLine($"{bench.Rays} base points for the bevel");
+    foreach (var (name, run) in new (string, Action)[]
+    {
+        ("plate moments", () => bench.PlateMoments()),
+        ("bevel, two thickness laws", () => bench.Bevel()),
+        ("bevel to the spine", () => bench.FullBevel()),
+        ("hole placement", () => bench.PlaceHoles()),
+        ("row along the midline", () => bench.RowOnMidline()),
+        ("stage weights", () => bench.Weights()),
+    })
+    {
+        var best = double.PositiveInfinity;
+        for (var round = 0; round < 60; round++)
+        {
+            var clock = Stopwatch.StartNew();
+            for (var i = 0; i < 10; i++) run();
+            best = Math.Min(best, clock.Elapsed.TotalMicroseconds / 10);
+        }
+
+        Console.WriteLine($"{name,-28} {best,10:F1} µs");
+    }
+}

@@ -10,7 +10,7 @@ internal sealed record ProgramRun(int Exit, string Out, string Error)
 
     public static ProgramRun Other(string program, string folder, params ReadOnlySpan<string> args)
     {
-        var start = new ProcessStartInfo(program) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true };
+        var start = new ProcessStartInfo(program) { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true, UseShellExecute = false };
         foreach (var a in args) start.ArgumentList.Add(a);
 
         // an empty settings folder, so that a shop file of whoever runs the tests plays no part

@@ -11,6 +11,7 @@ namespace Tangwright.Core;
 /// <param name="EdgeMm">Thickness te at the edge before sharpening, mm.</param>
 /// <param name="HeightMm">Height h of the bevel, mm; null for a full height, which is another from place to place.</param>
 /// <param name="SharpenTangent">tan φ of the sharpening angle per side; 0 when not sharpened.</param>
+[Formula("Thickness of a flat bevel at a distance from the edge, mm", "similar-triangles", "Flat grinds; hollow and convex ones are given the flat law, and a finding says so")]
 public sealed record GrindProfile(double StockMm, double EdgeMm, double? HeightMm, double SharpenTangent = 0)
 {
     /// <summary>Most kinks the law can have.</summary>

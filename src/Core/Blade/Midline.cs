@@ -7,6 +7,7 @@ namespace Tangwright.Core;
 /// The outline is parted into two sides where the line through the grip's ends leaves the steel at the front and at the rear. A station is a place along that line; the midline there lies on the
 /// cross line square to it, where the distances to the two sides are equal. On a straight taper it is the bisector, on a bow the arc of mean radius.
 /// </remarks>
+[Formula("Midline of the grip: points as far from one side as from the other, mm", "medial-axis-blum", "Grips whose ends lie in the steel; to about 1e-9 mm")]
 public sealed class Midline
 {
     private readonly Path _left, _right;

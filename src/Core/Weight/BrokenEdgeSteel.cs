@@ -10,6 +10,7 @@ namespace Tangwright.Core;
 /// Santaló, Integral Geometry and Geometric Probability, §1.6). Exact while the leg is smaller than the sides and radii it runs along; the corners' share is counted at the corner itself.
 /// The face is taken as that of the full stock, also where a bevel has thinned it. Legs beyond half the thickness count as half.
 /// </remarks>
+[Formula("Steel taken off by breaking edges, volume and moments, mm³..mm⁵", "santalo-1976", "Legs smaller than the sides and radii they run along, up to half the thickness")]
 public static class BrokenEdgeSteel
 {
     // a needle point: beyond this the overlap is no longer that of two long sides

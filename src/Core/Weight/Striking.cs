@@ -7,6 +7,7 @@ namespace Tangwright.Core;
 /// I = ρ ∫ t ((x − px)² + (y − py)²) dA (parallel axes); centre of percussion at q = I / (m r) from the pivot through the balance point, r the distance between the two
 /// (Meriam and Kraige, Engineering Mechanics: Dynamics, §6/4). Steel only: handle scales and cord are not counted.
 /// </remarks>
+[Formula("Moment of inertia about the grip, kg·m², and centre of percussion, mm", "meriam-kraige", "Rigid body, steel only; no cord, no scales")]
 public static class Striking
 {
     /// <summary>Inertia and centre of percussion; null without a grip, without a density, or when the balance point lies in the pivot.</summary>

@@ -12,6 +12,7 @@ namespace Tangwright.Foundation;
 /// <param name="XxMm4">∫x² dA, mm⁴.</param>
 /// <param name="XyMm4">∫xy dA, mm⁴.</param>
 /// <param name="YyMm4">∫y² dA, mm⁴.</param>
+[Formula("Area, first and second moments of a plane figure, mm²..mm⁴", "green-theorem", "Lines, arcs of circles and ellipses, cubic Béziers; rounding only, about 1e-13")]
 public readonly record struct Moments(double AreaMm2, double SxMm3, double SyMm3, double XxMm4, double XyMm4, double YyMm4)
 {
     /// <summary>Centre of the area; meaningless for a figure without area.</summary>
