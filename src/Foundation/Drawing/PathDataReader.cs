@@ -113,7 +113,7 @@ internal sealed class PathDataReader(string text, double unitMm)
             return false;
         }
 
-        _numbers.Add(new PathNumber(_at, 1, text[_at] - '0'));
+        _numbers.Add(new PathNumber(_at, 1) { Value = text[_at] - '0' });
         _at++;
         return true;
     }
@@ -150,7 +150,7 @@ internal sealed class PathDataReader(string text, double unitMm)
             return false;
         }
 
-        _numbers.Add(new PathNumber(from, _at - from, value));
+        _numbers.Add(new PathNumber(from, _at - from) { Value = value });
         return true;
     }
 

@@ -18,8 +18,11 @@ public sealed record PathDataFault(int Offset, string Message, string Remedy);
 /// <summary>A number where it stands in the text.</summary>
 /// <param name="Offset">First character, from 0.</param>
 /// <param name="Length">Characters.</param>
-/// <param name="Value">Value, in the text's own unit.</param>
-public readonly record struct PathNumber(int Offset, int Length, double Value);
+public readonly record struct PathNumber(int Offset, int Length)
+{
+    /// <summary>Value, in the text's own unit.</summary>
+    internal double Value { get; init; }
+}
 
 /// <summary>One step of path data: a command with one set of its numbers.</summary>
 /// <param name="Command">Command letter; small when its numbers count from the step's start. An implied line after a move is L or l.</param>

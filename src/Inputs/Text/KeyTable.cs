@@ -26,6 +26,9 @@ public sealed record HeadingRow(string Name, bool Repeats, bool Required, string
 /// <param name="Keys">Keys, by heading, in the order they are best written.</param>
 public sealed record KeyTable(ImmutableArray<HeadingRow> Headings, ImmutableArray<KeyRow> Keys)
 {
+    /// <summary>After so many faults a file is not looked at further.</summary>
+    private const int EnoughFaults = 200;
+
     /// <summary>The keys under one heading.</summary>
     public IEnumerable<KeyRow> Under(string heading) => Keys.Where(k => k.Table == heading);
 
@@ -37,6 +40,7 @@ public sealed record KeyTable(ImmutableArray<HeadingRow> Headings, ImmutableArra
     {
         foreach (var e in root.Entries)
         {
+            if (faults.Count > EnoughFaults) return;
             var heading = Headings.FirstOrDefault(h => h.Name.Length > 0 && h.Name == e.Key);
             if (heading is null)
             {
@@ -79,8 +83,10 @@ public sealed record KeyTable(ImmutableArray<HeadingRow> Headings, ImmutableArra
 
     private void CheckKeys(TomlTable table, HeadingRow heading, SourceText source, List<Fault> faults)
     {
+        if (faults.Count > EnoughFaults) return;
         foreach (var e in table.Entries)
         {
+            if (faults.Count > EnoughFaults) return;
             if (Find(heading.Name, e.Key) is null) faults.Add(Unknown(source, e, isHeading: false, heading.Name));
         }
 

@@ -9,8 +9,8 @@ namespace Tangwright.Inputs;
 internal static class TomlReading
 {
     /// <summary>Longest text read, characters.</summary>
-    public const int MostCharacters = 4_000_000;
-    private const int MostLines = 200_000;
+    public const int MostCharacters = 1_000_000;
+    private const int MostLines = 50_000;
     private const int DeepestKey = 6;
     private const int MostFaults = 20;
     private const int LongestReadAgain = 200_000;

@@ -7,9 +7,9 @@ namespace Tangwright.Tests;
 /// <summary>Law: any text gives a value or faults with a message and a remedy; never an exception.</summary>
 public class HostileInputTests
 {
-    private static readonly string[] Plans = [.. Directory.GetFiles(Files.Of("examples"), "*.plan.toml").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
-    private static readonly string[] Shops = [.. Directory.GetFiles(Files.Of("examples"), "*.shop.toml").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
-    private static readonly string[] Steels = [.. Directory.GetFiles(Files.Of("data", "steels"), "*.toml").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
+    private static readonly string[] Plans = [.. Directory.GetFiles(Repository.Path("examples"), "*.plan.toml").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
+    private static readonly string[] Shops = [.. Directory.GetFiles(Repository.Path("examples"), "*.shop.toml").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
+    private static readonly string[] Steels = [.. Directory.GetFiles(Repository.Path("data", "steels"), "*.toml").Order(StringComparer.Ordinal).Select(File.ReadAllText)];
 
     private static bool Holds<T>(Checked<T> read, bool mustFail = false)
         where T : class
@@ -60,7 +60,7 @@ public class HostileInputTests
             var (text, line) = lines[i];
             var changed = text.Replace(line, line[..line.IndexOf('=')] + "= " + value, StringComparison.Ordinal);
             return Holds(PlanReader.Read(changed, "x")) && Holds(ShopReader.Read(changed, "x"));
-        }, iter: 1000);
+        }, iter: 500);
     }
 
     [Fact]
@@ -69,8 +69,8 @@ public class HostileInputTests
     [Fact]
     public void Junk_just_under_the_limit()
     {
-        All(string.Concat(Enumerable.Repeat("]=[\"'{}", 500_000)), mustFail: true);
-        All(new string('\n', 190_000) + "=", mustFail: true);
+        All(string.Concat(Enumerable.Repeat("]=[\"'{}", 140_000)), mustFail: true);
+        All(new string('\n', 49_000) + "=", mustFail: true);
     }
 
     [Theory]
@@ -87,17 +87,17 @@ public class HostileInputTests
     [Fact]
     public void Many_keys_headings_and_dots()
     {
-        All(string.Concat(Enumerable.Range(0, 100_000).Select(i => $"k{i} = {i}\n")), mustFail: true);
-        All(string.Concat(Enumerable.Range(0, 50_000).Select(i => $"[t{i}]\n")), mustFail: true);
-        All(string.Concat(Enumerable.Repeat("[[hole]]\n", 100_000)), mustFail: true);
+        All(string.Concat(Enumerable.Range(0, 40_000).Select(i => $"k{i} = {i}\n")), mustFail: true);
+        All(string.Concat(Enumerable.Range(0, 40_000).Select(i => $"[t{i}]\n")), mustFail: true);
+        All(string.Concat(Enumerable.Repeat("[[hole]]\n", 40_000)), mustFail: true);
         All(string.Join('.', Enumerable.Repeat("a", 100_000)) + " = 1", mustFail: true);
         All("[" + string.Join('.', Enumerable.Repeat("a", 100_000)) + "]", mustFail: true);
     }
 
     [Fact]
-    public void A_path_of_a_million_numbers_and_a_list_of_a_million_items()
+    public void A_path_and_a_list_without_end()
     {
-        All(Plans[0].Replace("Z\n\"\"\"", string.Concat(Enumerable.Repeat("L 1 1 ", 500_000)) + "Z\n\"\"\"", StringComparison.Ordinal), mustFail: true);
-        All("drills = [" + string.Concat(Enumerable.Repeat("1,", 1_000_000)) + "]", mustFail: true);
+        All(Plans[0].Replace("Z\n\"\"\"", string.Concat(Enumerable.Repeat("L 1 1 ", 150_000)) + "Z\n\"\"\"", StringComparison.Ordinal), mustFail: true);
+        All("drills = [" + string.Concat(Enumerable.Repeat("1,", 490_000)) + "]", mustFail: true);
     }
 }

@@ -1,23 +1,16 @@
 using Tangwright.Inputs;
 
-namespace Tangwright.Tests;
+namespace Tangwright.Tests.Rules;
 
-/// <summary>Pages of the manual that are made from tables in the code. Run the tests once with TANGWRIGHT_WRITE_DOCS=1 to write them anew.</summary>
+/// <summary>Pages of the manual that are made from the key tables.</summary>
 public class GeneratedPages
 {
     [Fact]
-    public void The_page_of_the_plan_file_is_fresh() => Same("plan-file.md", PlanKeysPage.Markdown());
+    public void The_page_of_the_plan_file_is_fresh() => GeneratedPage.Check(PlanKeysPage.Markdown(), "docs", "plan-file.md");
 
     [Fact]
-    public void The_page_of_the_shop_file_is_fresh() => Same("shop-file.md", ShopKeysPage.Markdown());
+    public void The_page_of_the_shop_file_is_fresh() => GeneratedPage.Check(ShopKeysPage.Markdown(), "docs", "shop-file.md");
 
     [Fact]
-    public void The_page_of_the_steel_file_is_fresh() => Same("steel-file.md", SteelKeysPage.Markdown());
-
-    private static void Same(string name, string page)
-    {
-        var file = Files.Of("docs", name);
-        if (Environment.GetEnvironmentVariable("TANGWRIGHT_WRITE_DOCS") == "1") File.WriteAllText(file, page);
-        Assert.True(File.Exists(file) && File.ReadAllText(file) == page, $"docs/{name} is stale: run the tests once with TANGWRIGHT_WRITE_DOCS=1");
-    }
+    public void The_page_of_the_steel_file_is_fresh() => GeneratedPage.Check(SteelKeysPage.Markdown(), "docs", "steel-file.md");
 }

@@ -21,8 +21,8 @@ internal static class ExamplePieces
 
     private static Results Of(string name)
     {
-        var plan = PlanReader.Read(Files.Text("examples", name + ".plan.toml"), name).Value.Plan;
-        var shop = ShopReader.Read(Files.Text("examples", name + ".shop.toml"), name).Value;
+        var plan = PlanReader.Read(Repository.Text("examples", name + ".plan.toml"), name).Value.Plan;
+        var shop = ShopReader.Read(Repository.Text("examples", name + ".shop.toml"), name).Value;
         return WorkUp.Of(plan, shop, SteelList.BuiltIn.Find(plan.Stock.Steel));
     }
 }

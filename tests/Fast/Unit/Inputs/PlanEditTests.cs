@@ -132,7 +132,7 @@ public class PlanEditTests
     [InlineData("paring-knife")]
     public void Edits_keep_all_other_characters(string name)
     {
-        var file = File(Files.Text("examples", name + ".plan.toml"));
+        var file = File(Repository.Text("examples", name + ".plan.toml"));
         var holes = file.Plan.Holes.Cast<Hole>().ToArray();
         Gen.Select(Gen.Int[0, holes.Length - 1], Gen.Double[-3, 3], Gen.Double[-3, 3], Gen.Double[1, 9]).Sample((which, dx, dy, d) =>
         {
@@ -155,6 +155,14 @@ public class PlanEditTests
             for (var i = 0; i < after.Length; i++) Assert.True(after[i].To(i == which ? to : corners[i]) < 1e-9);
             Assert.Equal(file.Text.Split('\n').Length, moved.Text.Split('\n').Length);
         }, iter: 30);
+    }
+
+    [Fact]
+    public void A_point_moves_in_its_own_line_with_other_line_ends_too()
+    {
+        var file = File(Repository.Text("examples", "skeleton-hatchet.plan.toml").ReplaceLineEndings("\r\n"));
+        var moved = PlanEdit.MoveOutlinePoint(file, new Point(130, 31), new Point(131.5, 30)).Value;
+        Assert.Equal(file.Text.Replace("L 130 31 ", "L 131.5 30 ", StringComparison.Ordinal), moved.Text);
     }
 
     private static void OnlyOneLineDiffers(string a, string b)

@@ -8,7 +8,7 @@ public class PlanReaderTests
 {
     private static Plan Example(string name)
     {
-        var read = PlanReader.Read(Files.Text("examples", name + ".plan.toml"), name);
+        var read = PlanReader.Read(Repository.Text("examples", name + ".plan.toml"), name);
         Assert.True(read.IsGood, string.Join("\n", read.Faults));
         return read.Value.Plan;
     }

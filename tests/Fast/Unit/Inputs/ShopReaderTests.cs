@@ -25,7 +25,7 @@ public class ShopReaderTests
     [InlineData("paring-knife", 1, 101.6)]
     public void The_example_shops_read(string name, int machines, double wheel)
     {
-        var read = ShopReader.Read(Files.Text("examples", name + ".shop.toml"), name);
+        var read = ShopReader.Read(Repository.Text("examples", name + ".shop.toml"), name);
         Assert.True(read.IsGood, string.Join("\n", read.Faults));
         Assert.False(read.Value.IsAssumed);
         Assert.Equal(machines, read.Value.Machines.Length);
@@ -35,7 +35,7 @@ public class ShopReaderTests
     [Fact]
     public void The_hatchet_shop_has_its_numbers()
     {
-        var s = ShopReader.Read(Files.Text("examples", "skeleton-hatchet.shop.toml"), "x").Value;
+        var s = ShopReader.Read(Repository.Text("examples", "skeleton-hatchet.shop.toml"), "x").Value;
         Assert.Equal(500, s.Machines[0].SpeedsRpm[0]);
         Assert.Equal(13, s.Machines[0].Chuck!.Value.Mm);
         Assert.True(s.Machines[2].HasReadout);
