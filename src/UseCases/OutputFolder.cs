@@ -19,6 +19,8 @@ public static class OutputFolder
     {
         if (!overwrite)
         {
+            // a file that already says the same is as good as written
+            files = [.. files.Where(f => !SaysTheSame(f))];
             ImmutableArray<Fault> taken = [.. files.Where(f => System.IO.File.Exists(f.Path)).Select(f => Fault.OfFile(f.Path, "already exists and was left alone", "add --overwrite to replace it, or --out for another place"))];
             if (taken.Length > 0) return taken;
         }
@@ -61,6 +63,19 @@ public static class OutputFolder
             }
 
             return [Fault.OfFile(current, "cannot be written: " + e.Message, "check the folder, the room on the disk and that you may write there")];
+        }
+    }
+
+    private static bool SaysTheSame(OutputFile file)
+    {
+        try
+        {
+            var there = new System.IO.FileInfo(file.Path);
+            return there.Exists && there.Length == file.Bytes.Length && System.IO.File.ReadAllBytes(file.Path).AsSpan().SequenceEqual(file.Bytes.Span);
+        }
+        catch (Exception e) when (e is System.IO.IOException or UnauthorizedAccessException)
+        {
+            return false;
         }
     }
 }

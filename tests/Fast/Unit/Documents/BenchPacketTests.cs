@@ -108,7 +108,7 @@ public class BenchPacketTests
         }
 
         var path = System.IO.Path.Combine(Here(), "..", "..", "..", "expected", "sheets", piece + ".txt");
-        if (Environment.GetEnvironmentVariable("TANGWRIGHT_WRITE_EXPECTED") == "1") File.WriteAllText(path, text.ToString());
+        if (GeneratedPage.Writing) File.WriteAllText(path, text.ToString());
         Assert.Equal(File.ReadAllText(path), text.ToString());
     }
 

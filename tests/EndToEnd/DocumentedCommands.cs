@@ -1,0 +1,70 @@
+using System.Text.RegularExpressions;
+
+namespace Tangwright.Tests;
+
+/// <summary>What the README and the pages say can be typed, typed.</summary>
+public sealed partial class DocumentedCommands : IDisposable
+{
+    private readonly Scratch _scratch = new();
+
+    public void Dispose() => _scratch.Dispose();
+
+    [Fact]
+    public void The_readme_starts_with_two_commands_that_exist()
+    {
+        var block = ShellBlock().Match(Repository.Text("README.md")).Groups["text"].Value;
+        string[] commands = [.. block.Split('\n').Select(l => l.Split('#')[0].Trim()).Where(l => l.Length > 0)];
+        Assert.Equal(["./tangwright packet examples/skeleton-hatchet.plan.toml", "./check"], commands);
+        Assert.Contains("\n./check\n", Repository.Text(".ci", "run"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_command_of_the_readme_runs()
+    {
+        System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "ezdxf-r12-lines-arcs.dxf"), _scratch.Path("drawing.dxf"));
+        var lines = Command().Matches(Repository.Text("README.md")).Select(m => m.Groups["words"].Value).ToArray();
+        Assert.True(lines.Length >= 7);
+        foreach (var line in lines)
+        {
+            var words = Word().Matches(line).Select(m => m.Value.Trim('"')).ToArray();
+            var run = ProgramRun.Of(_scratch.Folder, words);
+            Assert.True(run.Exit is 0 or 1, $"tangwright {line}: {run.Exit} {run.Error}");
+        }
+    }
+
+    [Fact]
+    public void The_page_on_json_shows_what_comes()
+    {
+        var plan = _scratch.PutExample("skeleton-hatchet");
+        var figures = ProgramRun.Of(_scratch.Folder, "figures", plan, "--json").Out;
+        var check = ProgramRun.Of(_scratch.Folder, "check", plan, "--json").Out;
+        var page = $"""
+            # Numbers for other programs
+
+            `tangwright figures PLAN --json` and `tangwright check PLAN --json` put JSON alone on standard output; messages go to standard error. Names carry their unit and are stable: they may be added to, never renamed. Lengths are in mm in the plan's own axes unless the name says otherwise; `null` stands where something is not known, never 0. `packet` writes the first as `figures.json`.
+
+            `stage` is one of `blank` (as sawn), `profiled`, `drilled`, `before_hardening`, `finished`. `balance_from_datum_mm` counts from the plan's datum into the piece. `striking` is `null` without a grip. `severity` is `error`, `warning` or `note`, as in SARIF 2.1.0; what each `code` means stands in [findings.md](findings.md).
+
+            ## `figures` of the skeleton hatchet
+
+            ```json
+            {figures}```
+
+            ## `check` of the skeleton hatchet
+
+            ```json
+            {check}```
+
+            """;
+        GeneratedPage.Check(page.ReplaceLineEndings("\n"), "docs", "json.md");
+    }
+
+    [GeneratedRegex("```sh\n(?<text>.*?)```", RegexOptions.Singleline)]
+    private static partial Regex ShellBlock();
+
+    [GeneratedRegex(@"`\./tangwright (?<words>[^`]+)`")]
+    private static partial Regex Command();
+
+    [GeneratedRegex("\"[^\"]*\"|[^ ]+")]
+    private static partial Regex Word();
+}
