@@ -21,7 +21,7 @@ public sealed partial class DocumentedCommands : IDisposable
     [Fact]
     public void Every_command_of_the_readme_runs()
     {
-        System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "ezdxf-r12-lines-arcs.dxf"), _scratch.Path("drawing.dxf"));
+        System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "ezdxf-r2010-sheet.dxf"), _scratch.Path("drawing.dxf"));
         var lines = Command().Matches(Repository.Text("README.md")).Select(m => m.Groups["words"].Value).ToArray();
         Assert.True(lines.Length >= 7);
         foreach (var line in lines)

@@ -23,10 +23,10 @@ public static class TargetFindings
         var area = density is { } d && d > 0 ? $", {Shown.Number(miss / d * 1000 / r.Plan.Stock.Thickness.Mm, 0)} mm² of full thickness" : "";
         yield return new Finding(
             FindingCodes.TargetWeight,
-            Severity.Warning,
+            Gravity(r),
             "weight",
             null,
-            $"The finished steel weighs {Shown.Both(mass)}, {Shown.Both(Mass.OfGrams(Math.Abs(off)))} {(heavy ? "over" : "under")} the {Shown.Both(wanted)} wanted.",
+            $"The finished steel weighs {Shown.Both(mass)}, {Shown.Both(Mass.OfGrams(Math.Abs(off)))} {(heavy ? "over" : "under")} the {Shown.Both(wanted)} wanted.{WithoutScales(r)}",
             Shown.Both(mass),
             $"{Shown.Both(wanted)} +/- {Shown.Both(tolerance)}",
             r.Plan.Target.WeightTolerance is null ? "the plan's target, tolerance 3 % (common practice)" : "the plan's target",
@@ -43,15 +43,22 @@ public static class TargetFindings
         var miss = Length.OfMm(Math.Abs(off.Mm)) - tolerance;
         yield return new Finding(
             FindingCodes.TargetBalance,
-            Severity.Warning,
+            Gravity(r),
             "balance",
             finished.Balance,
-            $"The balance point lies {Shown.Both(finished.BalanceFromDatum)} from the datum, {Shown.Both(Length.OfMm(Math.Abs(off.Mm)))} {(off.Mm > 0 ? "further" : "nearer")} than wanted.",
+            $"The balance point lies {Shown.Both(finished.BalanceFromDatum)} from the datum, {Shown.Both(Length.OfMm(Math.Abs(off.Mm)))} {(off.Mm > 0 ? "further" : "nearer")} than wanted.{WithoutScales(r)}",
             Shown.Both(finished.BalanceFromDatum),
             $"{Shown.Both(wanted)} +/- {Shown.Both(tolerance)}",
             r.Plan.Target.BalanceTolerance is null ? "the plan's target, tolerance 2 mm (common practice)" : "the plan's target",
             $"shift it {Shown.Both(miss)}: {Lever(r, finished, off, miss)}");
     }
+
+    // a handle that will be glued or pinned on moves both figures, and is not weighed yet
+    private static bool ScalesToCome(Results r) => r.Holes.Any(h => h.Use is HoleUse.Pin or HoleUse.Glue);
+
+    private static Severity Gravity(Results r) => ScalesToCome(r) ? Severity.Note : Severity.Warning;
+
+    private static string WithoutScales(Results r) => ScalesToCome(r) ? " That is the steel alone: scales and pins are not weighed yet." : "";
 
     private static StageFigures? Finished(Results r) => r.Stages.FirstOrDefault(s => s.Stage == Stage.Finished);
 
