@@ -39,7 +39,7 @@ public class ProjectArrows
         => Assert.Contains("BannedSymbols.Pure.txt", Repository.Text("src", name, name + ".csproj"), StringComparison.Ordinal);
 
     [Fact]
-    public void Only_tests_and_benchmarks_skip_locked_transitive_references()
+    public void No_project_sees_what_another_one_knows()
         => Assert.Contains("<DisableTransitiveProjectReferences>true</DisableTransitiveProjectReferences>", Repository.Text("Directory.Build.props"), StringComparison.Ordinal);
 
     [Theory]
