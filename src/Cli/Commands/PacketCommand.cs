@@ -30,7 +30,7 @@ internal static class PacketCommand
         };
         c.SetAction(p =>
         {
-            var print = new PrintRequest(p.GetValue(paper), p.GetValue(measured), p.GetValue(mirror), p.GetValue(units), p.GetValue(date));
+            var print = new PrintRequest(p.GetValue(paper), p.GetValue(measured), p.GetValue(mirror), p.GetValue(units), CommonOptions.DateOf(p, date));
             var only = (p.GetValue(sheets) ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
             var made = MakePacket.Of(p.GetRequiredValue(plan), p.GetValue(shop), p.GetValue(folder), [.. only], print, p.GetValue(overwrite));
             if (!made.IsGood) return Says.Faults(made.Faults);
