@@ -26,7 +26,7 @@ internal static class ImportCommand
         };
         c.SetAction(p =>
         {
-            var made = ImportDrawing.Of(new ImportRequest(
+            var request = new ImportRequest(
                 p.GetRequiredValue(file),
                 p.GetValue(plan),
                 p.GetValue(units),
@@ -36,7 +36,8 @@ internal static class ImportCommand
                 [.. p.GetValue(layers) ?? []],
                 p.GetValue(loop),
                 p.GetValue(join),
-                p.GetValue(overwrite)));
+                p.GetValue(overwrite));
+            var made = Patience.While("reading the drawing", () => ImportDrawing.Of(request));
             if (!made.IsGood) return Says.Faults(made.Faults);
             foreach (var t in made.Value.Taken) Says.Line("taken: " + t);
             foreach (var t in made.Value.LeftOut) Says.Line("left out: " + t);

@@ -32,7 +32,7 @@ internal static class PacketCommand
         {
             var print = new PrintRequest(p.GetValue(paper), p.GetValue(measured), p.GetValue(mirror), p.GetValue(units), CommonOptions.DateOf(p, date));
             var only = (p.GetValue(sheets) ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-            var made = MakePacket.Of(p.GetRequiredValue(plan), p.GetValue(shop), p.GetValue(folder), [.. only], print, p.GetValue(overwrite));
+            var made = Patience.While("drawing the sheets", () => MakePacket.Of(p.GetRequiredValue(plan), p.GetValue(shop), p.GetValue(folder), [.. only], print, p.GetValue(overwrite)));
             if (!made.IsGood) return Says.Faults(made.Faults);
             CheckCommand.Tell(made.Value.Results);
             Says.Line();

@@ -26,7 +26,7 @@ internal static class TemplateCommand
         c.SetAction(p =>
         {
             var print = new PrintRequest(p.GetValue(paper), p.GetValue(measured), p.GetValue(mirror), p.GetValue(units), CommonOptions.DateOf(p, date));
-            var made = PrintTemplate.Of(p.GetRequiredValue(plan), p.GetValue(shop), p.GetValue(folder), p.GetValue(drillOnly), print, p.GetValue(overwrite));
+            var made = Patience.While("drawing the template", () => PrintTemplate.Of(p.GetRequiredValue(plan), p.GetValue(shop), p.GetValue(folder), p.GetValue(drillOnly), print, p.GetValue(overwrite)));
             if (!made.IsGood) return Says.Faults(made.Faults);
             Says.Line($"wrote {made.Value.Files[0]}: {made.Value.SheetCount} sheet{(made.Value.SheetCount == 1 ? "" : "s")}");
             Says.Line("print at 100 % (actual size), then measure both 100 mm bars");
