@@ -50,22 +50,24 @@ internal static class CommonOptions
     public static Option<bool> Mirror() => new("--mirror") { Description = "mirror the template, for the back face" };
 
     /// <summary>The date printed.</summary>
-    public static Option<DateOnly> Date() => new("--date")
+    public static Option<DateOnly?> Date() => new("--date")
     {
         Description = "date on the sheets; else today",
         HelpName = "YYYY-MM-DD",
-        DefaultValueFactory = _ => DateOnly.FromDateTime(DateTime.Now),
         CustomParser = ReadDate,
     };
 
     /// <summary>The seed; nothing in these verbs draws lots, so it changes nothing yet.</summary>
     public static Option<int> Seed() => new("--seed") { Description = "seed for work that draws lots; none of this verb's does", HelpName = "N" };
 
-    private static DateOnly ReadDate(ArgumentResult result)
+    /// <summary>The date given, else today.</summary>
+    public static DateOnly DateOf(ParseResult parsed, Option<DateOnly?> date) => parsed.GetValue(date) ?? DateOnly.FromDateTime(DateTime.Now);
+
+    private static DateOnly? ReadDate(ArgumentResult result)
     {
         var text = result.Tokens is [var t] ? t.Value : "";
         if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)) return date;
         result.AddError($"--date \"{text}\" is not a date: write it as 2026-03-31");
-        return default;
+        return null;
     }
 }

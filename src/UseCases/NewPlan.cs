@@ -30,7 +30,7 @@ public static class NewPlan
         if (starter is null) return Checked<string>.Bad(Fault.OfFile("--like", $"there is no starter called \"{like}\"", "choose from: " + string.Join(", ", Likes)));
         var bare = name.EndsWith(OpenWork.PlanEnding, StringComparison.OrdinalIgnoreCase) ? name[..^OpenWork.PlanEnding.Length] : name;
         var leaf = System.IO.Path.GetFileName(bare);
-        if (leaf.Length == 0 || leaf.IndexOfAny(System.IO.Path.GetInvalidFileNameChars()) >= 0)
+        if (leaf.Length == 0 || leaf[0] == '.' || leaf.IndexOfAny(System.IO.Path.GetInvalidFileNameChars()) >= 0)
         {
             return Checked<string>.Bad(Fault.OfFile("NAME", $"\"{name}\" cannot be a file name", "give a plain name, such as small-hatchet"));
         }

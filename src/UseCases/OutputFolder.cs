@@ -25,6 +25,9 @@ public static class OutputFolder
             if (taken.Length > 0) return taken;
         }
 
+        if (files.Select(f => System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(f.Path))!).FirstOrDefault(System.IO.File.Exists) is { } notFolder)
+            return [Fault.OfFile(notFolder, "is a file, so nothing can be put into it", "name a folder")];
+
         var waiting = new List<(string Temporary, string Final)>();
         var current = "";
         try

@@ -48,7 +48,7 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
         {
             if (ReadMeasured(Measured) is not { } m)
             {
-                return Bad("--measured", $"\"{Measured}\" is not two measured bars", "write what the two 100 mm bars measured, across the sheet first: 97.2x97.0 (each from 80 to 120)");
+                return Bad("--measured", $"\"{Measured}\" is not two measured bars", "write what the two 100 mm bars measured, across the sheet first: 97.2x97.0 (each from 85 to 115)");
             }
 
             scale = PrintScale.After(remembered, m.Across, m.Along);
@@ -63,7 +63,7 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
         return parts.Length == 2 && Bar(parts[0]) is { } a && Bar(parts[1]) is { } b ? (a, b) : null;
 
         static double? Bar(string s)
-            => double.TryParse(s.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v) && v is >= 80 and <= 120 ? v : null;
+            => double.TryParse(s.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v) && v is >= 85 and <= 115 ? v : null;
     }
 
     private static Checked<SheetRequest> Bad(string option, string message, string remedy) => Checked<SheetRequest>.Bad(Fault.OfFile(option, message, remedy));

@@ -15,7 +15,7 @@ public static class PrintTemplate
             return print.For(work, results).Then(request =>
             {
                 var options = TemplateOptions.For(request, drillOnly);
-                if (TemplateSheets.Trouble(request, options) is { } trouble) return Checked<WrittenPacket>.Bad(Fault.OfFile(planPath, "the template cannot be drawn: " + trouble, "choose larger paper with --paper, or a roll"));
+                if (TemplateSheets.Trouble(request, options) is { } trouble) return Checked<WrittenPacket>.Bad(Fault.OfFile(planPath, "the template cannot be drawn: " + trouble, "choose larger paper or a roll with --paper, or measure the bars again"));
                 var sheets = Sheets(request, options);
                 var name = (drillOnly ? "drill-only" : "template") + (print.Paper is { } paper ? "-" + paper : "") + (request.Mirror ? "-mirrored" : "") + ".pdf";
                 var file = System.IO.Path.Combine(folder ?? MakePacket.PacketFolder(planPath), name);

@@ -34,6 +34,7 @@ internal static class TextFile
 
     private static Checked<byte[]> ReadBytes(string file, long largest)
     {
+        if (string.IsNullOrWhiteSpace(file)) return Bad("file", "no file was named", "give its name");
         try
         {
             var info = new System.IO.FileInfo(file);

@@ -126,6 +126,22 @@ public sealed class CommandLineTests : IDisposable
         }
     }
 
+    [Theory]
+    [InlineData("check", "")]
+    [InlineData("new", "..")]
+    [InlineData("new", "")]
+    [InlineData("packet", "skeleton-hatchet.plan.toml", "--out", "skeleton-hatchet.shop.toml")]
+    [InlineData("template", "skeleton-hatchet.plan.toml", "--measured", "80x120")]
+    public void A_name_that_cannot_be_used_is_refused_with_a_word(params string[] args)
+    {
+        _scratch.PutExample("skeleton-hatchet");
+        var run = ProgramRun.Of(_scratch.Folder, args);
+        Assert.Equal(2, run.Exit);
+        Assert.Matches("(?m)^  -> ", run.Error);
+        Assert.DoesNotContain("Parameter", run.Error, StringComparison.Ordinal);
+        Assert.Equal(2, System.IO.Directory.GetFileSystemEntries(_scratch.Folder).Length);
+    }
+
     [Fact]
     public void A_printer_that_shrinks_can_be_told_so()
     {

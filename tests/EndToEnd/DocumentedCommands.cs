@@ -38,6 +38,9 @@ public sealed partial class DocumentedCommands : IDisposable
         var plan = _scratch.PutExample("skeleton-hatchet");
         var figures = ProgramRun.Of(_scratch.Folder, "figures", plan, "--json").Out;
         var check = ProgramRun.Of(_scratch.Folder, "check", plan, "--json").Out;
+        var packet = ProgramRun.Of(_scratch.Folder, "packet", "skeleton-hatchet.plan.toml", "--out", "packet", "--json").Out;
+        System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "cairo-piece.svg"), _scratch.Path("drawing.svg"));
+        var import = ProgramRun.Of(_scratch.Folder, "import", "drawing.svg", "--thickness", "1/8 in", "--json").Out;
         var page = $"""
             # Numbers for other programs
 
@@ -54,6 +57,16 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {check}```
+
+            ## `packet` of the skeleton hatchet (`template` gives the same)
+
+            ```json
+            {packet}```
+
+            ## `import` of a drawing
+
+            ```json
+            {import}```
 
             """;
         GeneratedPage.Check(page.ReplaceLineEndings("\n"), "docs", "json.md");

@@ -17,7 +17,7 @@ internal static class CheckCommand
         var c = new Command("check", "Say what is wrong or risky about a plan, gravest first, each with the smallest change that would pass.\nExit code 1 when an error is among them.\n\n  tangwright check small-hatchet.plan.toml") { plan, shop, json };
         c.SetAction(p =>
         {
-            var r = CheckPlan.Of(p.GetRequiredValue(plan), p.GetValue(shop));
+            var r = Patience.While("checking the plan", () => CheckPlan.Of(p.GetRequiredValue(plan), p.GetValue(shop)));
             if (!r.IsGood) return Says.Faults(r.Faults);
             if (p.GetValue(json)) Says.Text(CheckPlan.Json(r.Value));
             else Tell(r.Value);

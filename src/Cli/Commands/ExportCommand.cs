@@ -17,7 +17,7 @@ internal static class ExportCommand
         var c = new Command("export", "Write the outline and the holes for a drawing program, true size in mm, arcs as arcs.\n\n  tangwright export small-hatchet.plan.toml --to dxf") { plan, to, folder, overwrite };
         c.SetAction(p =>
         {
-            var made = ExportDrawing.Of(p.GetRequiredValue(plan), p.GetRequiredValue(to), p.GetValue(folder), p.GetValue(overwrite));
+            var made = Patience.While("writing the drawing", () => ExportDrawing.Of(p.GetRequiredValue(plan), p.GetRequiredValue(to), p.GetValue(folder), p.GetValue(overwrite)));
             if (!made.IsGood) return Says.Faults(made.Faults);
             Says.Line($"wrote {made.Value}");
             return ExitCode.Answered;

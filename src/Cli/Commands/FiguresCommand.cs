@@ -17,7 +17,7 @@ internal static class FiguresCommand
         var c = new Command("figures", "Give every number of a plan: area, holes, mass and balance by stage, how it swings.\n\n  tangwright figures small-hatchet.plan.toml --json") { plan, shop, json };
         c.SetAction(p =>
         {
-            var r = Figures.Of(p.GetRequiredValue(plan), p.GetValue(shop));
+            var r = Patience.While("working out the figures", () => Figures.Of(p.GetRequiredValue(plan), p.GetValue(shop)));
             if (!r.IsGood) return Says.Faults(r.Faults);
             if (p.GetValue(json)) Says.Text(Figures.Json(r.Value));
             else Tell(r.Value);

@@ -20,13 +20,14 @@ internal static class ImportCommand
         var loop = new Option<int?>("--loop") { Description = "which of the loops listed is the outline", HelpName = "N" };
         var join = new Option<string?>("--join") { Description = "loose ends this near are joined; else 0.05 mm", HelpName = "SIZE" };
         var overwrite = CommonOptions.Overwrite();
+        var json = CommonOptions.Json();
         var c = new Command("import", "Make a plan from the outline and the round holes of a drawing; says what was taken and what was left out.\n\n  tangwright import blade.dxf --thickness \"3 mm\" --steel 80CrV2\n  tangwright import blade.svg --units in --thickness \"1/8 in\" --out blade.plan.toml")
         {
-            file, plan, units, thickness, steel, width, layers, loop, join, overwrite,
+            file, plan, units, thickness, steel, width, layers, loop, join, overwrite, json,
         };
         c.SetAction(p =>
         {
-            var made = ImportDrawing.Of(new ImportRequest(
+            var request = new ImportRequest(
                 p.GetRequiredValue(file),
                 p.GetValue(plan),
                 p.GetValue(units),
@@ -36,8 +37,15 @@ internal static class ImportCommand
                 [.. p.GetValue(layers) ?? []],
                 p.GetValue(loop),
                 p.GetValue(join),
-                p.GetValue(overwrite)));
+                p.GetValue(overwrite));
+            var made = Patience.While("reading the drawing", () => ImportDrawing.Of(request));
             if (!made.IsGood) return Says.Faults(made.Faults);
+            if (p.GetValue(json))
+            {
+                Says.Text(WrittenJson.Of(made.Value));
+                return ExitCode.Answered;
+            }
+
             foreach (var t in made.Value.Taken) Says.Line("taken: " + t);
             foreach (var t in made.Value.LeftOut) Says.Line("left out: " + t);
             Says.Line($"wrote {made.Value.PlanPath}");

@@ -24,20 +24,28 @@ internal static class PacketCommand
         var date = CommonOptions.Date();
         var seed = CommonOptions.Seed();
         var overwrite = CommonOptions.Overwrite();
+        var json = CommonOptions.Json();
         var c = new Command("packet", "Make the bench packet: all sheets in one PDF, the template, the hole list, the drawings and the figures.\nWith error findings it is still written, findings first, and the exit code is 1.\n\n  tangwright packet small-hatchet.plan.toml\n  tangwright packet small-hatchet.plan.toml --sheets holes,template")
         {
-            plan, shop, sheets, paper, mirror, measured, folder, units, date, seed, overwrite,
+            plan, shop, sheets, paper, mirror, measured, folder, units, date, seed, overwrite, json,
         };
         c.SetAction(p =>
         {
-            var print = new PrintRequest(p.GetValue(paper), p.GetValue(measured), p.GetValue(mirror), p.GetValue(units), p.GetValue(date));
+            var print = new PrintRequest(p.GetValue(paper), p.GetValue(measured), p.GetValue(mirror), p.GetValue(units), CommonOptions.DateOf(p, date));
             var only = (p.GetValue(sheets) ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
-            var made = MakePacket.Of(p.GetRequiredValue(plan), p.GetValue(shop), p.GetValue(folder), [.. only], print, p.GetValue(overwrite));
+            var made = Patience.While("drawing the sheets", () => MakePacket.Of(p.GetRequiredValue(plan), p.GetValue(shop), p.GetValue(folder), [.. only], print, p.GetValue(overwrite)));
             if (!made.IsGood) return Says.Faults(made.Faults);
+            var exit = CheckPlan.HasError(made.Value.Results) ? ExitCode.ErrorFound : ExitCode.Answered;
+            if (p.GetValue(json))
+            {
+                Says.Text(WrittenJson.Of(made.Value));
+                return exit;
+            }
+
             CheckCommand.Tell(made.Value.Results);
             Says.Line();
             foreach (var f in made.Value.Files) Says.Line($"wrote {f}{(f.EndsWith("packet.pdf", StringComparison.Ordinal) ? $" ({made.Value.SheetCount} sheets)" : "")}");
-            return CheckPlan.HasError(made.Value.Results) ? ExitCode.ErrorFound : ExitCode.Answered;
+            return exit;
         });
         return c;
     }

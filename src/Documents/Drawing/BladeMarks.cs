@@ -19,8 +19,8 @@ internal static class BladeMarks
     public static ImmutableArray<ImmutableArray<Point>> GrindLine(Plan plan)
     {
         if (plan.Bevel is not { Height: { } height } bevel || Edge(plan) is not { } edge) return [];
-        var flat = Flattened(plan.Outline);
-        var along = Flattened(edge);
+        ImmutableArray<Point> flat = [.. PathPoints.Of(plan.Outline)];
+        ImmutableArray<Point> along = [.. PathPoints.Of(edge)];
         var inward = InwardSign(flat, along);
         var h = height.Mm;
         var middle = edge.At(new PathSpot(edge.Segments.Length / 2, 0.5));
@@ -28,7 +28,7 @@ internal static class BladeMarks
         var current = ImmutableArray.CreateBuilder<Point>();
         foreach (var p in Beside(along, inward, h))
         {
-            var onFace = Holds(flat, p) && Distance(along, p) > h - 0.02 && (bevel.Plunge is not { } line || SameSide(line, p, middle));
+            var onFace = PathPoints.Inside(flat, p) && Distance(along, p) > h - 0.02 && (bevel.Plunge is not { } line || SameSide(line, p, middle));
             if (onFace)
             {
                 current.Add(p);
@@ -43,23 +43,17 @@ internal static class BladeMarks
         return stretches.ToImmutable();
     }
 
-    /// <summary>The part of a straight line through two points that lies on the face, from outline to outline; null when it misses.</summary>
+    /// <summary>The part of a plunge line that lies on the face: the stretch its two points stand on or span; null when it misses.</summary>
     public static (Point A, Point B)? AcrossFace(Plan plan, PlungeLine line)
     {
-        var flat = Flattened(plan.Outline);
-        var along = (line.B - line.A).Unit;
-        if (along.Length == 0) return null;
-        var (low, high) = (double.PositiveInfinity, double.NegativeInfinity);
-        for (var i = 0; i < flat.Length; i++)
+        if (line.A == line.B) return null;
+        var cuts = PathPoints.Crossings([.. PathPoints.Of(plan.Outline)], line.A, line.B);
+        for (var i = 0; i + 1 < cuts.Count; i += 2)
         {
-            var (p, q) = (flat[i] - line.A, flat[(i + 1) % flat.Length] - line.A);
-            var (cp, cq) = (along.Cross(p), along.Cross(q));
-            if (cp < 0 == cq < 0) continue;
-            var t = along.Dot(p) + ((along.Dot(q) - along.Dot(p)) * cp / (cp - cq));
-            (low, high) = (Math.Min(low, t), Math.Max(high, t));
+            if (cuts[i] <= 1 && cuts[i + 1] >= 0) return (line.A.Toward(line.B, cuts[i]), line.A.Toward(line.B, cuts[i + 1]));
         }
 
-        return low < high ? (line.A + (along * low), line.A + (along * high)) : null;
+        return null;
     }
 
     /// <summary>The datum point, plan's axes.</summary>
@@ -75,19 +69,6 @@ internal static class BladeMarks
             _ => mark.At.Mm,
         };
         return new Point(One(plan.Datum.X), One(plan.Datum.Y));
-    }
-
-    private static ImmutableArray<Point> Flattened(Path path)
-    {
-        var points = ImmutableArray.CreateBuilder<Point>();
-        foreach (var s in path.Segments)
-        {
-            var steps = s is Line ? 1 : 24;
-            for (var i = 0; i < steps; i++) points.Add(s.At((double)i / steps));
-        }
-
-        points.Add(path.End);
-        return points.ToImmutable();
     }
 
     /// <summary>Points at a distance from the edge on its inner side, round its ends too.</summary>
@@ -112,23 +93,11 @@ internal static class BladeMarks
     {
         var i = edge.Length / 2;
         var (a, b) = (edge[i - 1], edge[i]);
-        return Holds(outline, a.Toward(b, 0.5) + ((b - a).Unit.Left * 0.01)) ? 1 : -1;
+        return PathPoints.Inside(outline, a.Toward(b, 0.5) + ((b - a).Unit.Left * 0.01)) ? 1 : -1;
     }
 
     private static bool SameSide(PlungeLine line, Point p, Point q)
         => (line.B - line.A).Cross(p - line.A) >= 0 == (line.B - line.A).Cross(q - line.A) >= 0;
-
-    private static bool Holds(ImmutableArray<Point> loop, Point p)
-    {
-        var inside = false;
-        for (var i = 0; i < loop.Length; i++)
-        {
-            var (a, b) = (loop[i], loop[(i + 1) % loop.Length]);
-            if (a.Y > p.Y != b.Y > p.Y && p.X < a.X + ((b.X - a.X) * (p.Y - a.Y) / (b.Y - a.Y))) inside = !inside;
-        }
-
-        return inside;
-    }
 
     private static double Distance(ImmutableArray<Point> line, Point p)
     {

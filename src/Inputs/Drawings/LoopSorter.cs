@@ -10,8 +10,8 @@ internal sealed class LoopSorter(CurveTray tray, ImportChoice choice)
     private const string OwnOutline = "OUTLINE";
     private const string OwnHoles = "HOLES";
     private const int MostListed = 12;
-    private const int MostLoops = 5_000;
-    private const int MostHoles = 2_000;
+    private const int MostLoops = 10_000;
+    private const int MostHoles = 5_000;
     private const int MostTexts = 1_000;
 
     private readonly List<string> _taken = [];

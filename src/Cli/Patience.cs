@@ -1,0 +1,18 @@
+namespace Tangwright.Cli;
+
+/// <summary>Says what is being done, on standard error, when it takes more than a second, and again every few seconds.</summary>
+internal static class Patience
+{
+    private static readonly TimeSpan First = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan Then = TimeSpan.FromSeconds(3);
+
+    /// <summary>Does it.</summary>
+    /// <param name="doing">What is being done: "drawing the sheets".</param>
+    /// <param name="work">The work.</param>
+    public static T While<T>(string doing, Func<T> work)
+    {
+        var started = TimeProvider.System.GetTimestamp();
+        using var timer = new Timer(_ => Console.Error.WriteLine($"still {doing}: {TimeProvider.System.GetElapsedTime(started).TotalSeconds:F0} s"), state: null, First, Then);
+        return work();
+    }
+}
