@@ -9,7 +9,7 @@ namespace Tangwright.Tests;
 public class FindingsLaws
 {
     private static readonly Gen<Hole[]> AnyHoles = Gen.Int[300, 2700].Select(Gen.Int[40, 300], Gen.Int[30, 180], (x, y, d) => (X: x / 10.0, Y: y / 10.0, D: d / 10.0)).Array[1, 8]
-        .Select(a => a.Select((h, i) => TestShop.Hole($"H{i}", h.X, h.Y, h.D)).ToArray());
+        .Select(a => a.Select((h, i) => TestShop.Hole($"H{i}", h.X + (0.00618 * (i + 1)), h.Y + (0.00414 * (i + 1)), h.D)).ToArray()); // off the grid: of two exactly equal, either may be named
 
     private static Plan Moved(Plan plan, Transform map) => plan with
     {
@@ -161,7 +161,9 @@ public class FindingsLaws
             {
                 var r = TestShop.WorkedUp(TestShop.Hatchet with { Holes = [.. holes] });
                 var points = r.Piece.Outer.Segments.SelectMany(s => Enumerable.Range(0, 400).Select(k => s.At(k / 400.0))).ToArray();
-                return HoleClearance.Of(r.Piece.Outer, r.Holes).All(c => Math.Abs(points.Min(p => p.To(c.Hole.At)) - c.CentreMm) < 0.05);
+                // a sample lies at most half a step from the true nearest point
+                var half = r.Piece.Outer.Segments.Max(s => s.Length) / 800;
+                return HoleClearance.Of(r.Piece.Outer, r.Holes).All(c => points.Min(p => p.To(c.Hole.At)) - c.CentreMm is var over && over > -1e-9 && over <= half + 1e-9);
             },
             iter: 50);
 }
