@@ -39,7 +39,12 @@ public sealed record ImportedPlan(string PlanPath, ImmutableArray<string> Taken,
 public static class ImportDrawing
 {
     /// <summary>Imports it.</summary>
-    public static Checked<ImportedPlan> Of(ImportRequest request)
+    public static Checked<ImportedPlan> Of(ImportRequest request) => Of(request, () => TextFile.ReadDrawing(request.File));
+
+    /// <summary>Imports a drawing whose bytes are at hand.</summary>
+    public static Checked<ImportedPlan> Of(ImportRequest request, byte[] bytes) => Of(request, () => Checked<byte[]>.Good(bytes));
+
+    private static Checked<ImportedPlan> Of(ImportRequest request, Func<Checked<byte[]>> drawing)
     {
         var units = request.Units switch { null => (LengthUnit?)null, "mm" => LengthUnit.Mm, _ => LengthUnit.Inch };
         var join = Read("--join", request.Join);
@@ -48,7 +53,7 @@ public static class ImportDrawing
         ImmutableArray<Fault> faults = [.. join.Faults, .. width.Faults, .. thickness.Faults];
         if (faults.Length > 0) return Checked<ImportedPlan>.Bad(faults);
         var choice = new ImportChoice(units, request.Layers, request.Loop, join.Value.Length?.Mm ?? ImportChoice.UsualJoinMm);
-        return TextFile.ReadDrawing(request.File).Then(bytes => DrawingReader.Read(bytes, request.File, choice)).Then(piece =>
+        return drawing().Then(bytes => DrawingReader.Read(bytes, request.File, choice)).Then(piece =>
         {
             if (thickness.Value.Length is not { } thick)
             {

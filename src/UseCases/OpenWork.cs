@@ -29,11 +29,16 @@ public static class OpenWork
     {
         var plan = TextFile.Read(planPath).Then(text => PlanReader.Read(text, planPath));
         var shop = FindShop(planPath, shopPath);
-        if (!plan.IsGood || !shop.IsGood) return Checked<OpenedWork>.Bad(plan.Faults.AddRange(shop.Faults));
-        var (found, used, folder) = shop.Value;
-        return FindSteel(plan.Value.Plan.Stock.Steel, folder)
-            .Then(steel => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan.Value.Plan, found, used, steel.Steel)));
+        return plan.IsGood && shop.IsGood ? With(plan.Value.Plan, planPath, shop.Value) : Checked<OpenedWork>.Bad(plan.Faults.AddRange(shop.Faults));
     }
+
+    /// <summary>Opens shop and steel for a plan that has been read already.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="planPath">Where it lies.</param>
+    internal static Checked<OpenedWork> For(Plan plan, string planPath) => FindShop(planPath, named: null).Then(shop => With(plan, planPath, shop));
+
+    private static Checked<OpenedWork> With(Plan plan, string planPath, FoundShop shop)
+        => FindSteel(plan.Stock.Steel, shop.Folder).Then(steel => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan, shop.Shop, shop.Words, steel.Steel)));
 
     /// <summary>The plan's name without folder and ending, for naming what is made from it.</summary>
     public static string Stem(string planPath)

@@ -14,6 +14,20 @@ public static class FromDatum
             Length.OfMm(Into(plan.Datum.Y, p.Y, box.MinY, box.MaxY)));
     }
 
+    /// <summary>Where measuring starts, plan's axes, mm.</summary>
+    public static Point Zero(Plan plan)
+    {
+        var box = plan.Outline.Bounds;
+        return new Point(At(plan.Datum.X, box.MinX, box.MaxX), At(plan.Datum.Y, box.MinY, box.MaxY));
+    }
+
+    private static double At(DatumMark mark, double least, double greatest) => mark.Side switch
+    {
+        DatumSide.Left or DatumSide.Bottom => least,
+        DatumSide.Right or DatumSide.Top => greatest,
+        _ => mark.At.Mm,
+    };
+
     private static double Into(DatumMark mark, double at, double least, double greatest) => mark.Side switch
     {
         DatumSide.Left or DatumSide.Bottom => at - least,

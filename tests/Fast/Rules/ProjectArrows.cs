@@ -14,6 +14,7 @@ public class ProjectArrows
         ["Formats"] = ["Foundation"],
         ["UseCases"] = ["Foundation", "Core", "Inputs", "Documents", "Formats"],
         ["Cli"] = ["Foundation", "Core", "UseCases"],
+        ["Desk"] = ["Foundation", "Core", "UseCases"],
     };
 
     [Fact]

@@ -1,0 +1,3 @@
+using Tangwright.Desk;
+
+return await DeskProgram.Run(args);
