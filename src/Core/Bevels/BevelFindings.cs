@@ -58,7 +58,7 @@ public static class BevelFindings
     /// <summary>Hollow and convex bevels stand in as flat.</summary>
     public static IEnumerable<Finding> TakenAsFlat(Results r)
     {
-        if (r.Plan.Bevel is not { Grind: not Grind.Flat } bevel) yield break;
+        if (r.Plan.Bevel is not { } bevel || !BevelSolid.IsFlatStandIn(bevel)) yield break;
         var (name, way) = bevel.Grind == Grind.Hollow ? ("hollow", "lighter") : ("convex", "heavier");
         yield return new Finding(
             FindingCodes.BevelTakenAsFlat,

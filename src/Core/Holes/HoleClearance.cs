@@ -21,7 +21,7 @@ public sealed record HoleClearance(PlacedHole Hole, bool Inside, Point Foot, dou
         {
             var foot = Nearest.On(outline, hole.At);
             var inside = Tangwright.Foundation.Inside.Of(outline, hole.At);
-            b.Add(new HoleClearance(hole, inside, foot.At, (inside ? foot.Distance : -foot.Distance) - (0.5 * hole.Diameter.Mm)));
+            b.Add(new HoleClearance(hole, inside, foot.At, WebLimits.Settled((inside ? foot.Distance : -foot.Distance) - (0.5 * hole.Diameter.Mm))));
         }
 
         return b.MoveToImmutable();

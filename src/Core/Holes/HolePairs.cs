@@ -20,7 +20,7 @@ public static class HolePairs
             for (var l = k + 1; l < order.Length && Left(holes[order[l]]) < reach; l++)
             {
                 var b = holes[order[l]];
-                var web = a.At.To(b.At) - (0.5 * (a.Diameter.Mm + b.Diameter.Mm));
+                var web = WebLimits.Settled(a.At.To(b.At) - (0.5 * (a.Diameter.Mm + b.Diameter.Mm)));
                 if (web < mm) found.Add((Math.Min(order[k], order[l]), Math.Max(order[k], order[l]), web));
             }
         }

@@ -16,14 +16,14 @@ public static class OrderOfWork
         steps.Add("Print the template and measure its check bars both ways", Printer(shop), "template", "both bars true, or print again with what they measured", OrderRules.Scale);
         if (bench.State == DrilledIn.Profile)
         {
-            CutOut(steps, plan, shop, bench);
+            CutOut(steps, plan, shop, bench, holes);
             Holes(steps, shop, bench, holes);
         }
         else
         {
             Stock(steps, shop, bench);
             Holes(steps, shop, bench, holes);
-            CutOut(steps, plan, shop, bench);
+            CutOut(steps, plan, shop, bench, holes);
         }
 
         BeforeHeat(steps, plan, holes);
@@ -81,11 +81,12 @@ public static class OrderOfWork
         };
     }
 
-    private static void CutOut(Steps steps, Plan plan, Shop shop, BenchDatum bench)
+    private static void CutOut(Steps steps, Plan plan, Shop shop, BenchDatum bench, ImmutableArray<PlacedHole> holes)
     {
         if (bench.State == DrilledIn.Profile) steps.Add($"Lay out the outline on the stock, at least {Both(shop.EndAllowance.Mm)} from a sawn end", "", "template", "", OrderRules.OneDatum);
         if (bench.State != DrilledIn.Rectangle) Number(steps);
-        steps.Add("Saw out, 1 to 1.5 mm (0.04 to 0.06 in) outside the line", Saw(shop), "template", "", OrderRules.SawOut);
+        if (Mill(plan, shop, bench, holes) is { } mill) steps.Add("Hold the piece by its holes, mill the outline and leave tabs; then cut the tabs", mill.Name, "holes", "", OrderRules.MillOut);
+        else steps.Add("Saw out, 1 to 1.5 mm (0.04 to 0.06 in) outside the line", Saw(shop), "template", "", OrderRules.SawOut);
         steps.Add("Profile to the line, square to the faces; then P120", "belt grinder", "template", "", plan.Bevel is null ? "The belt leaves the line; the saw does not." : OrderRules.ProfileBeforeBevel);
     }
 
@@ -96,7 +97,7 @@ public static class OrderOfWork
         if (plan.Bevel is { Ground: GroundWhen.BeforeHardening } bevel)
         {
             var leave = bevel.EdgeBeforeHardening is { } e ? $", leaving {Both(e.Mm)} at the edge" : "";
-            steps.Add($"Scribe the edge and grind the bevel{leave}", "belt grinder", "cover", bevel.EdgeBeforeHardening is { } left ? $"edge not under {Both(left.Mm)} anywhere" : "", OrderRules.BevelSoft);
+            steps.Add($"Scribe the edge, both faces flat, and grind the bevel{leave}", "belt grinder", "cover", bevel.EdgeBeforeHardening is { } left ? $"edge not under {Both(left.Mm)} anywhere" : "", OrderRules.BevelSoft);
         }
 
         var broken = plan.BrokenEdges?.Outline is { } b ? $"; break the long edges {Both(b.Mm)}" : "; break the long edges";
@@ -125,12 +126,20 @@ public static class OrderOfWork
         }
 
         steps.Add("Final finish; mark or etch, neutralise, oil", "", "cautions", "", OrderRules.Etch);
-        if (holes.Any(h => h.Use is HoleUse.Pin or HoleUse.Glue)) steps.Add("Fit the scales: dry fit first, then glue and pin", "", "holes", "dry fit without gaps?", OrderRules.HandleLate);
+        if (holes.Any(h => h.Use is HoleUse.Pin or HoleUse.Glue)) steps.Add("Fit the scales: dry fit, finish front ends, glue and pin", "", "holes", "dry fit without gaps?", OrderRules.HandleLate);
         if (plan.Edge is not null)
         {
             var at = plan.Bevel?.SharpenPerSide is { } a ? $" at {Shown.PerSide(a)}" : "";
             steps.Add($"Sharpen{at}, last of all; then cover the edge", "", "cautions", "", OrderRules.SharpenLast);
         }
+    }
+
+    /// <summary>A mill under computer control that takes the whole piece, when the piece has at least two holes to be held by.</summary>
+    private static Machine? Mill(Plan plan, Shop shop, BenchDatum bench, ImmutableArray<PlacedHole> holes)
+    {
+        var box = plan.Outline.Bounds;
+        if (bench.State == DrilledIn.Profile || holes.Length < 2) return null;
+        return shop.Machines.FirstOrDefault(m => m.Kind == MachineKind.CncMill && m.TravelX is { } x && m.TravelY is { } y && box.Width <= x.Mm && box.Height <= y.Mm);
     }
 
     private static string Printer(Shop shop) => shop.Printers.IsDefaultOrEmpty ? "" : shop.Printers[0].Name;

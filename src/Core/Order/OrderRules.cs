@@ -9,19 +9,20 @@ internal static class OrderRules
     public const string HolesOnProfile = "The plan measures from the profiled piece, so the profile comes first; every hole must be in before hardening: hard steel eats the drill.";
     public const string Chamfer = "A sharp rim is where a crack starts in the quench, and a burr lifts a scale off the tang.";
     public const string NumberEarly = "From here on pieces can be mixed up, and scales, holes and measured values go with one piece.";
-    public const string SawOut = "The saw takes the waste in minutes; the belt would take an hour.";
+    public const string SawOut = "The saw takes the waste faster and cooler than the belt.";
+    public const string MillOut = "The holes are true already and hold every piece in the same place.";
     public const string ProfileBeforeBevel = "The line for the bevel is scribed from the finished edge: scribed from a rough one it lies off the middle.";
     public const string BevelSoft = "Soft steel grinds fast and cool, and a thicker edge stands the quench without waving.";
     public const string BevelHard = "Thin stock stays straighter as a plain plate in the quench; the bevel is ground afterwards, cool and with wet hands.";
-    public const string FinishSoft = "Coarse scratches across the blade start cracks in the quench and take five times as long to remove in hard steel.";
+    public const string FinishSoft = "Coarse scratches across the blade start cracks in the quench and take far longer to remove in hard steel.";
     public const string Gate = "What is forgotten here costs an hour or the piece: hard steel does not drill.";
-    public const string Harden = "The piece is finished soft; from here on only grinding changes it.";
+    public const string Harden = "The soft work is done; from here on the piece can only be ground.";
     public const string StraightenWarm = "For a short while after the quench the steel still gives; cold and untempered it snaps.";
     public const string TemperSoon = "As quenched it is like glass and can crack by itself: within the hour, not tomorrow.";
     public const string Check = "A soft piece found now is hardened again; found after the finish it is scrap.";
-    public const string FinishHard = "The edge is brought to its thickness now that it cannot warp any more.";
+    public const string FinishHard = "The edge comes to its thickness now that the quench cannot wave it any more.";
     public const string Etch = "Marks are made on the finished surface, neutralised and oiled, and before the handle covers the tang.";
-    public const string HandleLate = "The blade behind and under the scales cannot be reached once they are on.";
+    public const string HandleLate = "Blade and front ends cannot be reached once the scales are on.";
     public const string SharpenLast = "A sharp edge cuts the one who still has to work on it.";
     public const string Findings = "An error found on paper costs nothing.";
 }

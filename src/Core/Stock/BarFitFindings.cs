@@ -65,7 +65,7 @@ public static class BarFitFindings
                 spare >= (2 * MillEdgeMm) - 1e-9 ? "centre the piece in the bar" : $"a bar {Shown.Both(height + Length.OfMm(2 * MillEdgeMm))} wide or wider, or {Shown.Both(Length.OfMm((2 * MillEdgeMm) - spare))} off the height");
         }
 
-        if (IsRolled(r.Plan.Stock) && BarTolerance.WidthWorst(width) is { } worst && spare < worst.Under.Mm - 1e-9)
+        if (IsRolledBar(r.Plan.Stock) && BarTolerance.WidthWorst(width) is { } worst && spare < worst.Under.Mm - 1e-9)
         {
             yield return new Finding(
                 FindingCodes.StockWidthTolerance,
@@ -117,5 +117,6 @@ public static class BarFitFindings
         }
     }
 
-    private static bool IsRolled(Stock stock) => !stock.Condition.Contains("ground", StringComparison.OrdinalIgnoreCase);
+    /// <summary>Thinner stock is strip, which other standards rule.</summary>
+    private static bool IsRolledBar(Stock stock) => stock.Thickness.Mm >= BarTolerance.LeastThicknessMm && !stock.Condition.Contains("ground", StringComparison.OrdinalIgnoreCase);
 }

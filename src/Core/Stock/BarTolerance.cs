@@ -3,9 +3,12 @@ using Tangwright.Foundation;
 namespace Tangwright.Core;
 
 /// <summary>How much narrower than its nominal width a hot-rolled flat bar may be delivered.</summary>
-[Formula("How much narrower than nominal a rolled flat bar may be, mm", "en-10058", "Widths 10 to 150 mm (ASTM A29: to 200 mm), hot-rolled flats; ground stock is excluded")]
+[Formula("How much narrower than nominal a rolled flat bar may be, mm", "en-10058", "Widths 10 to 150 mm (ASTM A29: to 200 mm) and thickness 5 mm up, hot-rolled flats; strip and ground stock are excluded")]
 public static class BarTolerance
 {
+    /// <summary>Thinnest bar both tables hold for, mm (ASTM A29; for EN 10058 from memory).</summary>
+    public const double LeastThicknessMm = 5;
+
     /// <summary>EN 10058:2018, hot-rolled flat bars, width tolerance; 10 to 150 mm; null outside.</summary>
     public static Length? En10058Width(Length width) => width.Mm switch
     {

@@ -28,10 +28,9 @@ public static class FromDatum
         _ => mark.At.Mm,
     };
 
-    private static double Into(DatumMark mark, double at, double least, double greatest) => mark.Side switch
+    private static double Into(DatumMark mark, double at, double least, double greatest)
     {
-        DatumSide.Left or DatumSide.Bottom => at - least,
-        DatumSide.Right or DatumSide.Top => greatest - at,
-        _ => (0.5 * (least + greatest)) >= mark.At.Mm ? at - mark.At.Mm : mark.At.Mm - at,
-    };
+        var zero = At(mark, least, greatest);
+        return 0.5 * (least + greatest) >= zero ? at - zero : zero - at;
+    }
 }

@@ -56,21 +56,6 @@ internal static class BladeMarks
         return null;
     }
 
-    /// <summary>The datum point, plan's axes.</summary>
-    public static Point DatumPoint(Plan plan)
-    {
-        var box = plan.Outline.Bounds;
-        double One(DatumMark mark) => mark.Side switch
-        {
-            DatumSide.Left => box.MinX,
-            DatumSide.Right => box.MaxX,
-            DatumSide.Bottom => box.MinY,
-            DatumSide.Top => box.MaxY,
-            _ => mark.At.Mm,
-        };
-        return new Point(One(plan.Datum.X), One(plan.Datum.Y));
-    }
-
     /// <summary>Points at a distance from the edge on its inner side, round its ends too.</summary>
     private static IEnumerable<Point> Beside(ImmutableArray<Point> edge, double inward, double h)
     {

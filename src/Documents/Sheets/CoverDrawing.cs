@@ -36,7 +36,7 @@ internal static class CoverDrawing
         var units = request.Units;
         var y = on.MinY - (pointers.Any(p => p.Tip.Y < on.Centre.Y) ? 16 : 9);
         var finished = results.Stages.IsDefaultOrEmpty ? null : results.Stages[^1];
-        var datum = BladeMarks.DatumPoint(plan);
+        var datum = FromDatum.Zero(plan);
         if (finished is not null)
         {
             var from = view.On(new Point(datum.X, bounds.MinY));

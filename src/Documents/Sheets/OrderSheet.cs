@@ -23,7 +23,7 @@ internal static class OrderSheet
         if (steps.IsDefaultOrEmpty) return [];
         var shop = request.Results.Shop.IsAssumed ? "On the ASSUMED SHOP: check every machine against your own." : $"On the machines of {request.Results.Shop.Name}.";
         OpenSheet Next(string line) => SheetTop.New(request, Key, Title, Title, line);
-        var first = Next($"{shop} Tick as you go; a GATE in a heavy frame is ticked before anything after it starts.");
+        var first = Next($"{shop} Tick as you go; nothing after a framed GATE starts before it is ticked. Order and amounts: common practice.");
         var width = first.Room.Width;
         return Flow.Over(first, () => Next("Continued."), head: null, steps.Select(s => Row(request, s, width)), after: Notes.Draw);
     }

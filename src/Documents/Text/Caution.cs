@@ -23,7 +23,7 @@ public sealed record Caution(string Title, ImmutableArray<string> Lines, string 
         if (results.Plan.Target.Hardness is not null || results.Shop.Oven is not null || results.Shop.Quenchant is not null) cards.Add(Heat(results));
         if (results.Holes.Any(h => h.Use is HoleUse.Glue or HoleUse.Pin)) cards.Add(Handle);
         cards.Add(SharpEdges);
-        if (results.Steel is { } steel && !steel.Cautions.IsDefaultOrEmpty) cards.Add(new("This steel", [.. steel.Cautions.Take(8)], "Steel file: " + steel.Name));
+        if (results.Steel is { } steel && !steel.Cautions.IsDefaultOrEmpty) cards.Add(new("This steel", [.. steel.Cautions.Take(8)], "Common practice, from the file of " + steel.Name + "."));
         cards.Add(Law);
         return cards.ToImmutable();
     }
@@ -84,7 +84,7 @@ public sealed record Caution(string Title, ImmutableArray<string> Lines, string 
             "Uncured resin and hardener can make the skin allergic for life: nitrile gloves, open window, no solvent on the skin, no sanding before full cure.",
             "Dust of resin laminates, horn, shell and many hardwoods harms the lungs: P100 or P3 mask, sand wet where it can be wet.",
         ],
-        "Hazard statement H317 (GHS); wood dust: NIOSH Pocket Guide; the rest common practice.");
+        "Hazard statement H317 (GHS, from memory); wood dust: NIOSH Pocket Guide; the rest common practice.");
 
     private static Caution SharpEdges { get; } = new(
         "Sharp edges",
@@ -122,13 +122,14 @@ public sealed record Caution(string Title, ImmutableArray<string> Lines, string 
         var lines = ImmutableArray.CreateBuilder<string>();
         lines.Add("Oven, tongs and steel burn long after the colour has gone. Face shield, leather or heat gloves, natural cloth, closed shoes. Clear the way from oven to quench first.");
         var name = results.Shop.Quenchant?.Name ?? "";
-        if (name.Length == 0 || name.Contains("oil", StringComparison.OrdinalIgnoreCase))
+        var oil = name.Length == 0 || name.Contains("oil", StringComparison.OrdinalIgnoreCase);
+        if (oil)
         {
             lines.Add("Oil: metal tank with a lid that fits, far from the oven and off anything that burns. Bath at least 28 °C (50 °F) below its flash point. Not a drop of water in it or on the tongs: it foams over.");
             lines.Add("Put the blade under at once and wholly, and keep it under: half in, it flames. Lid on to put out a fire; dry powder or CO2 to hand, never water.");
         }
 
         lines.Add("Open the window; with a gas forge also a carbon monoxide alarm. Just-quenched steel can break like glass: no blows, temper within the hour.");
-        return new("Hardening", lines.ToImmutable(), "Washington Administrative Code 296-835-13005; 29 CFR 1910.123-126; NFPA 86 (from memory); the rest common practice. Temperatures are starting points.");
+        return new("Hardening", lines.ToImmutable(), oil ? "Oil: Washington Administrative Code 296-835-13005; 29 CFR 1910.123-126 and NFPA 86 (from memory); margin below the flash point and the rest: common practice." : "Common practice.");
     }
 }

@@ -18,18 +18,6 @@ public static class PlanEdit
     public static Checked<PlanFile> SetText(PlanFile file, string heading, string key, string text)
         => Set(file, heading, key, old => old is TomlText t && t.Value == text ? Raw(file, old) : Quoted(text, old, file), (_, n) => n is TomlText t && t.Value == text);
 
-    /// <summary>Sets a number without unit.</summary>
-    public static Checked<PlanFile> SetNumber(PlanFile file, string heading, string key, double number)
-        => Set(file, heading, key, old => old is TomlNumber n && n.Value.Equals(number) ? Raw(file, old) : PathData.Number(number, 1), (_, n) => n is TomlNumber x && Math.Abs(x.Value - number) < 1e-9);
-
-    /// <summary>Sets true or false.</summary>
-    public static Checked<PlanFile> SetFlag(PlanFile file, string heading, string key, bool flag)
-        => Set(file, heading, key, _ => flag ? "true" : "false", (_, n) => n is TomlFlag x && x.Value == flag);
-
-    /// <summary>Sets a point; each coordinate in the unit that stands there.</summary>
-    public static Checked<PlanFile> SetPoint(PlanFile file, string heading, string key, Point point)
-        => Set(file, heading, key, old => PointLike(file, old, point), (f, n) => n is TomlList { Items: { Count: 2 } p } && LengthOf(f, p[0]) is { } x && LengthOf(f, p[1]) is { } y && new Point(x.Mm, y.Mm).To(point) < 1e-9);
-
     /// <summary>Moves a point of the outline; only its own numbers change, and those of the next step where it counts from the moved point. An end of the edge that lies on it goes with it.</summary>
     /// <param name="file">The plan.</param>
     /// <param name="from">Where the point is, to 0.001 mm.</param>

@@ -55,6 +55,19 @@ public class FindingsLaws
             },
             iter: 100);
 
+    /// <summary>Found by the law above: 5.5² + 13.2² = 14.3², so these two rims touch, and rounding must not make them overlap.</summary>
+    [Fact]
+    public void Holes_that_just_touch_are_judged_alike_however_the_plan_lies()
+    {
+        var plan = TestShop.Hatchet with { Holes = [TestShop.Hole("H0", 108.2, 12, 16.6), TestShop.Hole("H1", 113.7, 25.2, 12)] };
+        for (var i = 0; i < 100; i++)
+        {
+            var turned = TestShop.WorkedUp(Moved(plan, Transform.Turn(i * 0.0628))).Findings;
+            Assert.Contains(turned, f => f.Code == FindingCodes.WebToHole && f.Severity == Severity.Error);
+            Assert.DoesNotContain(turned, f => f.Code == FindingCodes.HoleOverlap);
+        }
+    }
+
     [Fact]
     public void More_drills_and_smaller_wheels_never_add_a_finding()
         => Gen.Select(AnyHoles, Gen.Int[10, 200].Array[0, 6]).Sample(

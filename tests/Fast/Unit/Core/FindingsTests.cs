@@ -55,6 +55,10 @@ public class FindingsTests
         => Assert.Equal(Severity.Error, Single(Plate with { Layout = new Layout(DrilledIn.Bar, null, TestShop.Mm(12)) }, FindingCodes.OutlineWiderThanStock).Severity);
 
     [Fact]
+    public void Strip_too_thin_for_the_bar_standards_has_no_rolling_tolerance()
+        => None(Plate with { Stock = Plate.Stock with { Width = TestShop.Mm(40.5), Thickness = TestShop.Mm(2.5) } }, FindingCodes.StockWidthTolerance);
+
+    [Fact]
     public void Ground_stock_has_no_rolling_tolerance()
         => None(Plate with { Stock = Plate.Stock with { Width = TestShop.Mm(40.5), Condition = "precision ground" } }, FindingCodes.StockWidthTolerance);
 

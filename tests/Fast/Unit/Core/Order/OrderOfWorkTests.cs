@@ -32,6 +32,16 @@ public class OrderOfWorkTests
         => InOrder(Steps(TestShop.Hatchet with { Layout = new Layout(DrilledIn.Rectangle, null, null) }), "Saw a rectangle", "piece number", "Lay out", "then drill", "Saw out");
 
     [Fact]
+    public void A_mill_under_computer_control_cuts_out_what_it_can_reach()
+    {
+        var mill = new Machine("small mill", MachineKind.CncMill, [2000, 24000], true, TestShop.Mm(16), null, TestShop.Mm(300), TestShop.Mm(200), null, false);
+        InOrder(Steps(TestShop.Hatchet, TestShop.Own with { Machines = [mill] }), "spot and drill", "mill the outline", "Profile to");
+        var shorter = Steps(TestShop.Hatchet, TestShop.Own with { Machines = [mill with { TravelX = TestShop.Mm(200) }] });
+        Assert.DoesNotContain(shorter, s => s.Contains("mill the outline"));
+        InOrder(shorter, "spot and drill", "Saw out", "Profile to");
+    }
+
+    [Fact]
     public void What_the_plan_does_not_have_is_left_out()
     {
         var steps = Steps(TestShop.Plate);
