@@ -11,7 +11,10 @@ public static class BenchPacket
     /// <param name="kinds">Keys of the kinds wanted; empty: all. A key that is no kind's gives no sheet: the caller checks what a person wrote.</param>
     public static SheetSet Of(SheetRequest request, ImmutableArray<string> kinds)
     {
-        var wanted = kinds.IsDefaultOrEmpty ? SheetKinds.All : [.. SheetKinds.All.Where(k => kinds.Contains(k.Key))];
+        // what must be settled first lies on top
+        var errors = !request.Results.Findings.IsDefaultOrEmpty && request.Results.Findings.Any(f => f.Severity == Severity.Error);
+        ImmutableArray<SheetKind> all = errors ? [.. SheetKinds.All.OrderBy(k => k.Key == FindingsSheet.Key ? 0 : 1)] : SheetKinds.All;
+        var wanted = kinds.IsDefaultOrEmpty ? all : [.. all.Where(k => kinds.Contains(k.Key))];
 
         // first pass: count; second pass: the sheets that name others, now with numbers
         var drawn = wanted.Select(k => k.Draw(request)).ToImmutableArray();

@@ -7,7 +7,7 @@ namespace Tangwright.Core;
 /// <remarks>
 /// t depends on the distance to the nearest point of the sharpened part, round fans beyond its ends and at its corners included, as far as the plunge line when there is one.
 /// The plane is cut into the cells that belong to each spot of the sharpened part: dA = (1 − κ n) ds dn along its segments, dA = n dn dθ in the fans (parallel curves, do Carmo, Differential Geometry of
-/// Curves and Surfaces, §1.5 exercise 6). Along each ray the integral is exact; across the rays it is refined until the volume is good to about 1e-8 of T × area.
+/// Curves and Surfaces, parallel curves; place in the book from memory). Along each ray the integral is exact; across the rays it is refined until the volume is good to about 1e-8 of T × area.
 /// With no height ("full") the bevel runs from the edge to the first exit of the ray through the outline, to half of it when that is again through the sharpened part.
 /// </remarks>
 [Formula("Steel a bevel takes off, volume and moments, mm³..mm⁵", "do-carmo-1976", "Flat bevels, straight, curved, cornered or double edges, with plunge line and holes; about 1e-7 of the piece")]

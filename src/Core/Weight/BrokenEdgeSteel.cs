@@ -7,7 +7,7 @@ namespace Tangwright.Core;
 /// <remarks>
 /// At distance d from the edge a face loses c − d (45° chamfer of leg c) or r − √(r² − (r − d)²) (round of radius r). A chamfered rim of radius R so loses π c² (R + c/3) a face, exactly.
 /// Along the outline the strip is ∫∫ z(d) (1 − κ d) dd ds; at an outward corner of turn θ the two strips overlap by 2 tan(θ/2) d, at an inward one they gape by θ d (Steiner's formula for parallel bodies,
-/// Santaló, Integral Geometry and Geometric Probability, §1.6). Exact while the leg is smaller than the sides and radii it runs along; the corners' share is counted at the corner itself.
+/// Santaló, Integral Geometry and Geometric Probability; place in the book from memory). Exact while the leg is smaller than the sides and radii it runs along; the corners' share is counted at the corner itself.
 /// The face is taken as that of the full stock, also where a bevel has thinned it. Legs beyond half the thickness count as half.
 /// </remarks>
 [Formula("Steel taken off by breaking edges, volume and moments, mm³..mm⁵", "santalo-1976", "Legs smaller than the sides and radii they run along, up to half the thickness")]

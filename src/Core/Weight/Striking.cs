@@ -5,7 +5,7 @@ namespace Tangwright.Core;
 /// <summary>How the piece swings about the middle of the grip, as a rigid body turning about an axis square to its face.</summary>
 /// <remarks>
 /// I = ρ ∫ t ((x − px)² + (y − py)²) dA (parallel axes); centre of percussion at q = I / (m r) from the pivot through the balance point, r the distance between the two
-/// (Meriam and Kraige, Engineering Mechanics: Dynamics, §6/4). Steel only: handle scales and cord are not counted.
+/// (Meriam and Kraige, Engineering Mechanics: Dynamics, fixed-axis rotation; place in the book from memory). Steel only: handle scales and cord are not counted.
 /// </remarks>
 [Formula("Moment of inertia about the grip, kg·m², and centre of percussion, mm", "meriam-kraige", "Rigid body, steel only; no cord, no scales")]
 public static class Striking

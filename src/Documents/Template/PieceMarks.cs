@@ -37,10 +37,10 @@ internal static class PieceMarks
     }
 
     /// <summary>The words.</summary>
-    public static ImmutableArray<PlanLabel> Labels(Results results, bool drillOnly)
+    public static ImmutableArray<PlanLabel> Labels(Results results, bool drillOnly, bool inInches)
     {
         var labels = ImmutableArray.CreateBuilder<PlanLabel>();
-        foreach (var h in results.Holes) labels.Add(new PlanLabel($"{TemplateStrip.Cut(h.Name, 24)} Ø{Shown.Trimmed(h.Diameter.Mm, 2)}", h.At, Reach(h) + 0.5, 3.5, h.Diameter.Mm / 2));
+        foreach (var h in results.Holes) labels.Add(new PlanLabel($"{TemplateStrip.Cut(h.Name, 24)} Ø{(inInches ? Shown.Trimmed(h.Diameter.Inches, 4) + " in" : Shown.Trimmed(h.Diameter.Mm, 2))}", h.At, Reach(h) + 0.5, 3.5, h.Diameter.Mm / 2));
         if (drillOnly) return labels.ToImmutable();
         if (results.Plan.Grip is { } grip)
         {

@@ -31,7 +31,7 @@ public static class TemplateSheets
     public static ImmutableArray<Sheet> Draw(SheetRequest request, TemplateOptions options, Func<int, string>? packetNumber = null)
     {
         if (Tiles(request, options) is not { } plan) return [];
-        var piece = new TemplatePiece(request.Results, options, plan);
+        var piece = new TemplatePiece(request.Results, options, plan, SizeBlock.InchFirst(request));
         return [.. plan.Tiles.Select((t, i) => new TemplateSheet(request, options, plan, t, piece).Draw(packetNumber?.Invoke(i) ?? ""))];
     }
 
@@ -59,10 +59,10 @@ public static class TemplateSheets
 internal sealed class TemplatePiece
 {
     /// <summary>Works it out once.</summary>
-    public TemplatePiece(Results results, TemplateOptions options, TilePlan plan)
+    public TemplatePiece(Results results, TemplateOptions options, TilePlan plan, bool inInches)
     {
         Strokes = PieceMarks.Strokes(results, options.DrillOnly);
-        Labels = PieceMarks.Labels(results, options.DrillOnly);
+        Labels = PieceMarks.Labels(results, options.DrillOnly, inInches);
         FarSides = options.DrillOnly ? [] : [.. DatumMarks.FarSides(results.Bench)];
         if (plan.Tiles.Length == 1) return;
         var map = plan.PlanToAssembled;

@@ -48,6 +48,25 @@ public class BenchPacketTests
     }
 
     [Fact]
+    public void Errors_lie_on_top()
+    {
+        var hatchet = ExamplePieces.Hatchet();
+        Assert.Equal("cover", BenchPacket.Of(Request(hatchet), []).Sheets[0].Kind);
+        var grave = hatchet with { Findings = [new("hole.overlap", Severity.Error, "holes", null, "Two holes run into one another.", "", "", "", "")] };
+        var sheets = BenchPacket.Of(Request(grave), []).Sheets;
+        Assert.Equal(["findings", "cover"], sheets.Take(2).Select(t => t.Kind));
+        Assert.Contains(sheets[1].Marks.OfType<TextMark>(), t => t.Text.StartsWith("Findings (sheet 1)", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_template_names_holes_in_the_unit_asked_for()
+    {
+        string[] Words(UnitsShown units) => [.. BenchPacket.Of(Request(ExamplePieces.Hatchet(), units: units), ["template"]).Sheets[0].Marks.OfType<TextMark>().Select(t => t.Text)];
+        Assert.Contains("L1 Ø16", Words(UnitsShown.Both));
+        Assert.Contains("L1 Ø0.6299 in", Words(UnitsShown.Inch));
+    }
+
+    [Fact]
     public void Very_long_and_strange_words_do_not_leave_their_place()
     {
         var longest = string.Concat(Enumerable.Repeat("a very long name \u0007 without end ", 4000));
