@@ -16,7 +16,9 @@ internal static class CommandLine
           tangwright check small-hatchet.plan.toml
           tangwright packet small-hatchet.plan.toml
 
-        To draw, drag and print in your browser: tangwright desk
+        The same on a drawing in your browser:
+
+          tangwright desk
 
         Exit code: 0 answered, 1 answered with an error finding, 2 unusable file or request,
         3 a fault of the program.
