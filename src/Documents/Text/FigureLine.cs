@@ -9,6 +9,9 @@ namespace Tangwright.Documents;
 /// <param name="Value">The figure with its unit.</param>
 public sealed record FigureLine(string Name, string Value)
 {
+    /// <summary>What stands for "found" where only a measurement tells.</summary>
+    public const string MeasureIt = "measure it";
+
     /// <summary>The figures of the piece, as the cover and the command line show them.</summary>
     public static ImmutableArray<FigureLine> OfPiece(Results results, UnitsShown units)
     {
@@ -48,7 +51,7 @@ public sealed record FigureLine(string Name, string Value)
             lines.Add(new("Balance from datum", wanted, found is { } x ? FigureText.Size(x, units) : "not known", found is { } f && target.BalanceTolerance is { } t ? Math.Abs((f - b).Mm) <= t.Mm : null));
         }
 
-        if (target.Hardness is { } h) lines.Add(new("Hardness", $"{Shown.Trimmed(h.LowHrc, 1)} to {Shown.Trimmed(h.HighHrc, 1)} HRC", "measure it", null));
+        if (target.Hardness is { } h) lines.Add(new("Hardness", $"{Shown.Trimmed(h.LowHrc, 1)} to {Shown.Trimmed(h.HighHrc, 1)} HRC", MeasureIt, null));
         return lines.ToImmutable();
     }
 

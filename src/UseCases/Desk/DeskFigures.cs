@@ -38,9 +38,9 @@ public static class DeskFigures
         return [.. r.Stages.Select(s => s.Mass is { } m ? Weight(FigureText.Of(s.Stage), m, inch, FromStock) : new(FigureText.Of(s.Stage), "not known", "", "", FromStock))];
     }
 
-    /// <summary>What the maker wants beside what was found.</summary>
-    public static ImmutableArray<(string Name, string Wanted, string Found, bool? Within)> Targets(Results r)
-        => [.. FigureLine.OfTargets(r, r.Plan.Units == LengthUnit.Inch ? UnitsShown.Inch : UnitsShown.Mm).Select(t => (t.Name, t.Wanted, t.Found, t.Within))];
+    /// <summary>What the maker wants beside what was found, a sentence each.</summary>
+    public static ImmutableArray<string> Targets(Results r)
+        => [.. FigureLine.OfTargets(r, r.Plan.Units == LengthUnit.Inch ? UnitsShown.Inch : UnitsShown.Mm).Select(Sentence)];
 
     /// <summary>The rest of the figures, a line each.</summary>
     public static ImmutableArray<(string Name, string Value)> Other(Results r)
@@ -54,6 +54,9 @@ public static class DeskFigures
 
     /// <summary>What a hole is for and how it is made.</summary>
     public static string Purpose(PlacedHole hole) => $"{FigureText.Of(hole.Use)}, {FigureText.Of(hole.Make)}";
+
+    private static string Sentence(TargetLine t)
+        => $"{t.Name}: wanted {t.Wanted}" + (t.Found == FigureLine.MeasureIt ? "; measure it." : $", found {t.Found}{t.Within switch { true => ", as wanted", false => ", not as wanted", _ => "" }}.");
 
     private static LargeFigure Along(string name, Length l, bool inch, string from) => inch
         ? new(name, Shown.Number(l.Inches, 3), "in", Shown.Mm(l), from)

@@ -12,6 +12,7 @@
  * @typedef {{id:string,x:number,y:number,el:SVGGElement,radius:number}} Thing
  */
 
+const PLAIN = ['datum', 'balance', 'percussion'];
 const NS = 'http://www.w3.org/2000/svg';
 
 /** Path data of an outline, plan's axes. @param {Segment[]} outline */
@@ -160,7 +161,7 @@ export function attach(svg, net, first) {
     function place() {
         const { w, h } = size();
         world.setAttribute('transform', `matrix(${view.k} 0 0 ${-view.k} ${w / 2 - view.x * view.k} ${h / 2 + view.y * view.k})`);
-        const few = things.length < 160;
+        /** @type {{x:number,y:number}[]} */ const labels = [];
         circles.replaceChildren();
         crosses.replaceChildren();
         for (const t of things) {
@@ -172,7 +173,11 @@ export function attach(svg, net, first) {
             make('circle', { class: t.id === chosen ? 'hole chosen' : 'hole', cx: t.x, cy: t.y, r: t.radius }, circles);
             if (r > 3) make('path', { d: `M${x - r - 4} ${y}H${x + r + 4}M${x} ${y - r - 4}V${y + r + 4}` }, crosses);
             const label = t.id.slice(t.id.indexOf(':') + 1);
-            if (few && r > 3) make('text', { x: x + r * 0.75 + 3, y: y - r * 0.75 - 3, 'font-size': Math.min(15, 9 + r / 4) }, crosses).textContent = label;
+            const at = { x: x + r * 0.75 + 3, y: y - r * 0.75 - 3 };
+            if (r > 3 && labels.length < 80 && labels.every(l => Math.abs(l.x - at.x) > 12 + 7 * label.length || Math.abs(l.y - at.y) > 14)) {
+                labels.push(at);
+                make('text', at, crosses).textContent = label;
+            }
         }
         drawMarks();
         drawSizes();
@@ -181,10 +186,15 @@ export function attach(svg, net, first) {
 
     function drawMarks() {
         marks.replaceChildren();
-        /** @type {{x:number,y:number}[]} */ const taken = [];
+        // where a finding's number may not stand: on a hole, a mark, a dimension
+        /** @type {{x:number,y:number,r:number}[]} */ const taken = [
+            ...things.filter(t => t.radius).map(t => ({ x: sx(t.x), y: sy(t.y), r: t.radius * view.k + 13 })),
+            ...plan.derived.sizes.map(s => s.y0 === s.y1 ? { x: (sx(s.x0) + sx(s.x1)) / 2, y: sy(s.y0) + 46, r: 40 } : { x: sx(s.x0) + 40, y: (sy(s.y0) + sy(s.y1)) / 2, r: 40 }),
+            ...plan.derived.marks.filter(m => PLAIN.includes(m.kind)).map(m => ({ x: sx(m.x), y: sy(m.y), r: 24 })),
+        ];
         /** @type {Map<string,Mark[]>} */ const spots = new Map();
         for (const m of plan.derived.marks) {
-            if (['datum', 'balance', 'percussion'].includes(m.kind)) {
+            if (PLAIN.includes(m.kind)) {
                 const g = make('g', { class: 'mark ' + m.kind, transform: `translate(${sx(m.x)} ${sy(m.y)})` }, marks);
                 make('title', {}, g).textContent = m.says;
                 if (m.kind === 'datum') make('path', { d: 'M0 0L-7 12H7Z' }, g);
@@ -201,9 +211,9 @@ export function attach(svg, net, first) {
         for (const group of [...spots.values()].slice(0, 60)) {
             const [x, y] = [sx(group[0].x), sy(group[0].y)];
             const kind = grave[Math.max(...group.map(m => grave.indexOf(m.kind)))];
-            const ways = [[22, -26], [-22, -26], [22, 30], [-22, 30], [46, -34], [-46, -34], [46, 40], [-46, 40], [0, -56], [0, 60]];
-            const [dx, dy] = ways.find(([a, b]) => taken.every(t => Math.hypot(t.x - x - a, t.y - y - b) > 26)) ?? ways[0];
-            taken.push({ x: x + dx, y: y + dy });
+            const ways = [34, 58, 86, 120].flatMap(r => [[0.6, -0.8], [-0.6, -0.8], [0.6, 0.8], [-0.6, 0.8], [0, -1], [0, 1]].map(([a, b]) => [a * r, b * r]));
+            const [dx, dy] = ways.find(([a, b]) => taken.every(t => Math.hypot(t.x - x - a, t.y - y - b) > t.r)) ?? ways[0];
+            taken.push({ x: x + dx, y: y + dy, r: 27 });
             const g = make('g', { class: 'mark ' + kind, transform: `translate(${x} ${y})` }, marks);
             make('title', {}, g).textContent = group.map(m => `${m.label}. ${m.says}`).join('\n');
             make('path', { class: 'leader', d: `M0 0L${dx} ${dy}` }, g);
