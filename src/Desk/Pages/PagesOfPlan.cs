@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+
+namespace Tangwright.Desk;
+
+/// <summary>The pages every plan has, in the order they are offered. A new page adds its line here.</summary>
+internal static class PagesOfPlan
+{
+    /// <summary>End of the address after the plan's own, and what the link says.</summary>
+    public static ImmutableArray<(string Ending, string Says)> All { get; } =
+    [
+        ("", "Drawing"),
+        ("/sheets", "Sheets for the bench"),
+    ];
+}
