@@ -46,18 +46,23 @@ internal sealed class RunningDesk : IDisposable
     {
         var here = new System.IO.DirectoryInfo(AppContext.BaseDirectory);
         var program = Repository.Path("src", "Desk", "bin", here.Parent!.Name, here.Name, "tangwright-desk.dll");
-        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = System.IO.Path.GetTempPath(), RedirectStandardOutput = true, UseShellExecute = false };
+        var start = new ProcessStartInfo("dotnet") { WorkingDirectory = System.IO.Path.GetTempPath(), RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
         foreach (var a in (string[])["exec", program, _folder, "--port", $"{port}", "--no-browser", .. _more]) start.ArgumentList.Add(a);
 
         // an empty settings folder, so that a shop file of whoever runs the tests plays no part
         start.Environment["XDG_CONFIG_HOME"] = System.IO.Path.Combine(System.IO.Path.GetTempPath(), "no-settings");
         var process = Process.Start(start) ?? throw new InvalidOperationException("the desk did not start");
-        var line = process.StandardOutput.ReadLine() ?? throw new InvalidOperationException("the desk did not start");
-        process.OutputDataReceived += (_, e) =>
-        {
-            if (e.Data is { Length: > 0 } said) Said.Enqueue(said);
-        };
-        process.BeginOutputReadLine();
+        _ = Listen(process.StandardError);
+        var line = process.StandardOutput.ReadLine() ?? throw new InvalidOperationException("the desk did not start: " + string.Join(' ', Said));
+        _ = Listen(process.StandardOutput);
         return (process, new Uri(line.Split(' ').First(w => w.StartsWith("http://", StringComparison.Ordinal))));
+    }
+
+    private async Task Listen(System.IO.TextReader from)
+    {
+        while (await from.ReadLineAsync() is { } line)
+        {
+            if (line.Length > 0) Said.Enqueue(line);
+        }
     }
 }
