@@ -24,6 +24,15 @@ public static partial class ShopReader
         return TomlReading.Read(source).Then(root => Read(root, source, () => rest ?? BuiltIn));
     }
 
+    /// <summary>The shop with its text, ready to be changed, or every fault found.</summary>
+    /// <param name="text">The whole text of the file.</param>
+    /// <param name="fileName">Name of the file, for the faults.</param>
+    public static Checked<ShopFile> ReadFile(string text, string fileName)
+    {
+        var source = new SourceText(text, fileName);
+        return TomlReading.Read(source).Then(root => Read(root, source, () => BuiltIn).Then(shop => Checked<ShopFile>.Good(new ShopFile(shop, fileName, text, source, root))));
+    }
+
     private static Shop ReadBuiltIn()
     {
         var nothing = new Shop("", true, UnitsShown.Both, [], [], [], [], [], null, null, null, [], Length.Zero, Length.Zero);
