@@ -14,6 +14,9 @@ public static partial class ShopReader
     /// <summary>The shop that is assumed when the maker has no file: data/shop.toml.</summary>
     public static Shop BuiltIn => BuiltInShop.Value;
 
+    /// <summary>The text of the built-in shop.</summary>
+    public static string BuiltInText => DataText.Of("shop.toml");
+
     /// <summary>The shop, or every fault found. Any text gives one or the other.</summary>
     /// <param name="text">The whole text of the file.</param>
     /// <param name="fileName">Name of the file, for the faults.</param>
@@ -36,7 +39,7 @@ public static partial class ShopReader
     private static Shop ReadBuiltIn()
     {
         var nothing = new Shop("", true, UnitsShown.Both, [], [], [], [], [], null, null, null, [], Length.Zero, Length.Zero);
-        return Read(DataText.Of("shop.toml"), "data/shop.toml", nothing).Value with { IsAssumed = true };
+        return Read(BuiltInText, "data/shop.toml", nothing).Value with { IsAssumed = true };
     }
 
     private static Checked<Shop> Read(TomlTable root, SourceText source, Func<Shop> rest)
