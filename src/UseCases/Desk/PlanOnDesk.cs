@@ -122,6 +122,19 @@ public sealed class PlanOnDesk : IDisposable
         Tell();
     }
 
+    /// <summary>Ends a move by putting everything back as it was when it began.</summary>
+    public void Cancel()
+    {
+        lock (_lock)
+        {
+            if (_moveFrom is not { } before) return;
+            _moveFrom = null;
+            if (before.Text != _file.Text) Show(before);
+        }
+
+        Tell();
+    }
+
     /// <summary>A change made at once.</summary>
     public ImmutableArray<Fault> Make(PlanChange change)
     {
