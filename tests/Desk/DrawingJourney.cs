@@ -45,8 +45,8 @@ public sealed class DrawingJourney(Chromium chromium, DeskOnScratch desk) : Jour
         await page.Mouse.ClickAsync((a.X + b.X) / 2, (a.Y + b.Y) / 2);
         await page.GetByRole(AriaRole.Button, new() { Name = "add a point here" }).ClickAsync();
         await Eventually(() => TextOf(stem) != before);
-        await Eventually(async () => await page.Locator(".doing b").InnerTextAsync() == "Point 4");
-        await page.GetByRole(AriaRole.Button, new() { Name = "take it away" }).ClickAsync();
+        await page.Locator("[data-id='point:3']").FocusAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "take this point away" }).ClickAsync();
         await Eventually(() => TextOf(stem) == before);
     }
 
@@ -95,7 +95,7 @@ public sealed class DrawingJourney(Chromium chromium, DeskOnScratch desk) : Jour
         var poll = await PlaceOf(page, "point:0");
         await page.Mouse.ClickAsync(poll.X + 40, poll.Y - 60);
         await Eventually(() => TextOf(stem).Contains("name = \"H1\"", StringComparison.Ordinal));
-        await Eventually(async () => await page.Locator(".doing b").InnerTextAsync() == "Hole H1");
+        await Eventually(async () => await page.Locator(".chosen-thing h2").InnerTextAsync() == "Hole H1");
     }
 
     [Fact]

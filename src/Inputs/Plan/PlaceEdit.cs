@@ -88,6 +88,7 @@ public static class PlaceEdit
     public static Checked<PlanFile> MoveRowEnd(PlanFile file, string row, bool first, Point to)
     {
         if (RowEdit.Find(file, row) is not var (entry, table)) return RowEdit.NoRow(file, row);
+        if (entry.OnMidline) to = RowEdit.Rounded(file, to);
         if (entry.OnMidline) return RowEdit.Write(file, entry, table, [At(file, first ? "from" : "to", to)], r => (first ? r.From : r.To) is { } p && Same(p, to));
         if (entry is not { From: { } from, To: { } rear }) return No(file, $"row {row} has no ends", "write along as two points");
         return RowEdit.Write(file, entry, table, [new("along", old => Pair(file, old, first ? to : from, first ? rear : to))], r => (first ? r.From : r.To) is { } p && Same(p, to));

@@ -88,7 +88,8 @@ public static class RowEdit
 
     private static IEnumerable<string> Others(PlanFile file, HoleRow row) => [.. file.Plan.Holes.Select(h => h.Name).Where(n => n != row.Name && !n.StartsWith(row.Name, StringComparison.Ordinal))];
 
-    private static Point Rounded(PlanFile file, Point p) => new(Rounded(file, p.X), Rounded(file, p.Y));
+    /// <summary>A place to 0.001 mm or 0.0001 in, so that it is written short.</summary>
+    internal static Point Rounded(PlanFile file, Point p) => new(Rounded(file, p.X), Rounded(file, p.Y));
 
     private static double Rounded(PlanFile file, double mm) => Math.Round(mm / file.UnitMm, file.Plan.Units == LengthUnit.Inch ? 4 : 3) * file.UnitMm;
 

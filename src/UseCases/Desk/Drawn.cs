@@ -1,4 +1,3 @@
-using System.Globalization;
 using Tangwright.Core;
 using Tangwright.Foundation;
 
@@ -9,9 +8,6 @@ namespace Tangwright.UseCases;
 /// <param name="At">Where it was clicked, plan's axes, mm.</param>
 public sealed record ChosenOnDrawing(string Id, Point At)
 {
-    /// <summary>Number of the outline's line that is chosen; null when none is.</summary>
-    public int? Line => Id.StartsWith("segment:", StringComparison.Ordinal) && int.TryParse(Id.AsSpan(8), NumberStyles.None, CultureInfo.InvariantCulture, out var i) ? i : null;
-
     /// <summary>The thing; the hole itself for its rim; null when none.</summary>
     public Thing? Thing => UseCases.Thing.Of(Drawn.HoleOfRim(Id) is { } hole ? $"hole:{hole}" : Id);
 }

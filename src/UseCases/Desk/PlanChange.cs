@@ -39,7 +39,7 @@ public abstract record PlanChange
             ThingKind.PlungeEnd => plan.Bevel?.Plunge is { } p ? thing.IsFirst ? p.A : p.B : null,
             ThingKind.GripEnd => plan.Grip is { } g ? thing.IsFirst ? g.From : g.To : null,
             ThingKind.Datum => FromDatum.Zero(plan),
-            ThingKind.RowEnd => plan.Holes.OfType<HoleRow>().FirstOrDefault(r => r.Name == thing.Owner) is { } row ? thing.IsFirst ? row.From : row.To : null,
+            ThingKind.RowEnd => HolePlacement.Of(plan).Where(h => h.Row == thing.Owner).ToArray() is { Length: > 0 } row ? row[thing.IsFirst ? 0 : ^1].At : null,
             _ => null,
         };
     }
@@ -52,7 +52,7 @@ public abstract record PlanChange
     internal static Checked<PlanFile> Put(PlanFile file, Thing thing, Point to)
     {
         if (thing.Kind == ThingKind.RowHole) return No(file, $"{thing.Name} stands in a row", "move an end of the row, or write each of its holes by itself");
-        if (thing.Kind != ThingKind.RowEnd && PlaceOf(file.Plan, thing) is null) return No(file, $"the plan has no {thing} any more", "choose another");
+        if (PlaceOf(file.Plan, thing) is null) return No(file, $"the plan has no {thing} any more", "choose another");
         return thing.Kind switch
         {
             ThingKind.Hole => PlanEdit.MoveHole(file, thing.Name, to),

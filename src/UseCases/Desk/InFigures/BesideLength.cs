@@ -40,7 +40,7 @@ public static class BesideLength
         var near = SixtyFourths.Nearest(length);
         if (near.Sixtyfourths == 0) return "";
         if (Math.Abs(near.Error.Mm) < Nothing) return $", {near} in";
-        var off = inches ? Shown.Inch(Length.OfMm(Math.Abs(near.Error.Mm)), 4) : Shown.Mm(Length.OfMm(Math.Abs(near.Error.Mm)));
+        var off = inches ? Shown.Inch(Length.OfMm(Math.Abs(near.Error.Mm)), 4) : $"{Shown.Trimmed(Math.Abs(near.Error.Mm), 3)} mm";
         return $"; {near} in is {off} {(near.Error.Mm > 0 ? "more" : "less")}";
     }
 }
