@@ -30,6 +30,7 @@ internal static class DeskApp
         app.UseAntiforgery();
         app.MapStaticAssets();
         SheetsPdf.Map(app);
+        BackgroundFile.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

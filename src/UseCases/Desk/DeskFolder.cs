@@ -151,6 +151,15 @@ public sealed class DeskFolder : IDisposable
         foreach (var p in touched) p.ShopChanged();
     }
 
+    /// <summary>The path of a file that lies beside a plan under the plan's name; refused when it is a link to somewhere else.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="ending">What follows the plan's name.</param>
+    internal Checked<string> Beside(PlanOnDesk plan, string ending)
+    {
+        var path = System.IO.Path.Combine(Root, plan.Stem + ending);
+        return StaysInside(path) ? Checked<string>.Good(path) : Checked<string>.Bad(Fault.OfFile(plan.Stem + ending, "leads out of the folder", "put the file itself there"));
+    }
+
     /// <summary>Whether writing the packet beside a plan stays inside the folder.</summary>
     public bool HoldsPacketOf(PlanOnDesk plan) => StaysInside(MakePacket.PacketFolder(plan.Path));
 

@@ -23,7 +23,7 @@ export function picks(d, over) {
     function show() {
         d.tell('picking', how && !measured.length ? WAYS[how].asks[places.length] ?? '' : '');
         d.svg.classList.toggle('picking', how !== '');
-        for (const b of d.paper.querySelectorAll('[data-pick]')) b.setAttribute('aria-pressed', String(/** @type {HTMLElement} */ (b).dataset.pick === how));
+        for (const b of document.querySelectorAll('[data-pick]')) b.setAttribute('aria-pressed', String(/** @type {HTMLElement} */ (b).dataset.pick === how));
         d.draw();
     }
 

@@ -183,13 +183,21 @@ export function pointing(d) {
         if (!d.moving) net.invokeMethodAsync(key === 'y' || e.shiftKey ? 'Redo' : 'Undo');
     }, false);
 
-    on(d.paper, 'click', e => {
-        const b = e.target.closest('[data-view],[data-pick]');
+    on(document, 'click', e => {
+        const b = e.target.closest?.('[data-view],[data-pick]');
         if (!b) return;
         if (b.dataset.pick) { d.picks.begin(b.dataset.pick); return; }
         if (b.dataset.view === 'whole') view.whole(d.plan.box);
         else view.zoom(b.dataset.view === 'closer' ? 1.5 : 1 / 1.5, middle());
         d.draw();
+    });
+    on(document, 'change', async e => {
+        const to = e.target.dataset?.background;
+        const [file] = e.target.files ?? [];
+        if (!to || !file) return;
+        const answer = await fetch(to, { method: 'POST', body: file }).catch(() => null);
+        e.target.value = '';
+        net.invokeMethodAsync('Sent', answer?.ok ? '' : await answer?.text() ?? 'the picture could not be sent');
     });
     on(d.paper, 'change', e => { if (e.target.closest('[data-hold]')) d.draw(); });
 
