@@ -88,7 +88,7 @@ public sealed class DrawingJourney(Chromium chromium, DeskOnScratch desk) : Jour
         await Drag(page, "rim:L5", 1, 3, steps: 4);
         await Eventually(() => !TextOf(stem).Contains("diameter = 12\n", StringComparison.Ordinal));
         var owned = System.IO.File.ReadAllText(Desk.Scratch.Path(stem + ".shop.toml"));
-        var diameter = await page.GetByLabel("diameter").First.InputValueAsync();
+        var diameter = await page.Locator(".chosen-thing").GetByLabel("diameter").InputValueAsync();
         Assert.Matches($@"\b{System.Text.RegularExpressions.Regex.Escape(diameter)}\b", owned);
 
         await page.GetByRole(AriaRole.Button, new() { Name = "new hole" }).ClickAsync();
@@ -107,5 +107,30 @@ public sealed class DrawingJourney(Chromium chromium, DeskOnScratch desk) : Jour
         Assert.Equal(1, await page.EvaluateAsync<int>("[...document.querySelectorAll('.findings ol > li')].findIndex(l => l.classList.contains('pointed'))"));
         await page.Locator(".findings ol > li").First.ClickAsync();
         await page.Locator("[data-findings='1'].pointed").WaitForAsync();
+    }
+
+    [Fact]
+    public async Task A_background_gets_its_scale_from_two_places()
+    {
+        var stem = Desk.PutExample("skeleton-hatchet");
+        var page = await OpenPlan(stem);
+        await page.GetByText("A scanned drawing beneath").ClickAsync();
+        await page.Locator("[data-background]").SetInputFilesAsync(new FilePayload { Name = "scan.png", MimeType = "image/png", Buffer = BackgroundTests.Png });
+        await page.Locator("svg image").WaitForAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "point at two places of it" }).ClickAsync();
+        var (a, b) = (await PlaceOf(page, "hole:L1"), await PlaceOf(page, "hole:L7"));
+        await page.Mouse.ClickAsync(a.X, a.Y);
+        await page.Mouse.ClickAsync(b.X, b.Y);
+        await page.GetByLabel("true length between them").FillAsync("258");
+        await page.GetByRole(AriaRole.Button, new() { Name = "set its scale" }).ClickAsync();
+
+        // the piece is 275 mm long and the picture 8 pixels wide; L1 and L7 are 129 mm apart, told to be twice that
+        var file = Desk.Scratch.Path(stem + ".background.toml");
+        double Pixel() => double.Parse(System.IO.File.ReadAllLines(file).Single(l => l.StartsWith("mm_per_pixel", StringComparison.Ordinal)).Split('=')[1], System.Globalization.CultureInfo.InvariantCulture);
+        await Eventually(() => Pixel() > 60);
+        Assert.Equal(2 * 275 / 8.0, Pixel(), 0.5);
+        await page.GetByRole(AriaRole.Button, new() { Name = "take it away" }).ClickAsync();
+        await Eventually(() => !System.IO.File.Exists(file));
+        Assert.Equal(0, await page.Locator("svg image").CountAsync());
     }
 }
