@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Tangwright.Core;
 using Tangwright.Foundation;
 using Tangwright.Inputs;
@@ -70,6 +71,18 @@ public static class OpenWork
     }
 
     private static Checked<FoundSteel> FindSteel(string name, string shopFolder)
+        => OwnSteels(shopFolder).Then(own => Checked<FoundSteel>.Good(new FoundSteel(own.Find(name) ?? SteelList.BuiltIn.Find(name))));
+
+    /// <summary>Names of the steels that a plan can name: one's own first, then those that come with the program.</summary>
+    /// <param name="planPath">Where the plan lies.</param>
+    internal static ImmutableArray<string> SteelsKnown(string planPath)
+    {
+        var shop = FindShop(planPath, named: null);
+        var own = shop.IsGood ? OwnSteels(shop.Value.Folder) : Checked<SteelList>.Bad(shop.Faults);
+        return [.. (own.IsGood ? own.Value.All : []).Concat(SteelList.BuiltIn.All).Select(s => s.Name).Distinct(StringComparer.OrdinalIgnoreCase)];
+    }
+
+    private static Checked<SteelList> OwnSteels(string shopFolder)
     {
         var own = new List<Steel>();
         foreach (var folder in new[] { System.IO.Path.Combine(shopFolder, "steels"), System.IO.Path.Combine(ProgramData.OwnFolder, "steels") })
@@ -78,12 +91,12 @@ public static class OpenWork
             foreach (var file in System.IO.Directory.EnumerateFiles(folder, "*.toml").Order(StringComparer.Ordinal))
             {
                 var read = TextFile.Read(file).Then(text => SteelReader.Read(text, file));
-                if (!read.IsGood) return Checked<FoundSteel>.Bad(read.Faults);
+                if (!read.IsGood) return Checked<SteelList>.Bad(read.Faults);
                 own.Add(read.Value);
             }
         }
 
-        return Checked<FoundSteel>.Good(new FoundSteel(new SteelList(own).Find(name) ?? SteelList.BuiltIn.Find(name)));
+        return Checked<SteelList>.Good(new SteelList(own));
     }
 
     private sealed record FoundShop(Shop Shop, string Words, string Folder);

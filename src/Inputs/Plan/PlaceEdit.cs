@@ -27,6 +27,12 @@ public static class PlaceEdit
         return PlanKeyEdit.Under(file, "edge", [At(file, "from", a), At(file, "to", b)], f => f.Plan.Edge is { } e && Same(e.From, a) && Same(e.To, b));
     }
 
+    /// <summary>The same as a maker types it: <c>2, 68.78</c>.</summary>
+    public static Checked<PlanFile> Sharpen(PlanFile file, string from, string to)
+        => Typed(file, from) is { } a && Typed(file, to) is { } b
+            ? Sharpen(file, a, b)
+            : ValueEdit.Begin(file, "edge", [("from", from), ("to", to)]);
+
     /// <summary>Moves an end of the grip.</summary>
     /// <param name="file">The plan.</param>
     /// <param name="first">Its front end, else its rear.</param>
@@ -88,14 +94,22 @@ public static class PlaceEdit
     }
 
     /// <summary>The point of the outline nearest to a place, to 0.001 mm or 0.00001 in: far inside what a span may lie off the outline.</summary>
-    internal static Point OnOutline(Plan plan, Point to)
+    internal static Point OnOutline(Plan plan, Point to) => OnOutline(plan.Outline, plan.Units, to);
+
+    /// <summary>The same for an outline.</summary>
+    internal static Point OnOutline(Path outline, LengthUnit units, Point to)
     {
-        var at = Nearest.On(plan.Outline, to).At;
-        var corner = plan.Outline.Segments.Select(s => s.Start).MinBy(p => p.To(at));
+        var at = Nearest.On(outline, to).At;
+        var corner = outline.Segments.Select(s => s.Start).MinBy(p => p.To(at));
         if (corner.To(at) < 0.002) return corner;
-        var unit = plan.Units == LengthUnit.Inch ? (Mm: Length.MmPerInch, Decimals: 5) : (Mm: 1, Decimals: 3);
+        var unit = units == LengthUnit.Inch ? (Mm: Length.MmPerInch, Decimals: 5) : (Mm: 1, Decimals: 3);
         return new Point(Math.Round(at.X / unit.Mm, unit.Decimals) * unit.Mm, Math.Round(at.Y / unit.Mm, unit.Decimals) * unit.Mm);
     }
+
+    private static Point? Typed(PlanFile file, string point)
+        => point.Split(',') is [var x, var y] && LengthText.Read(x, file.UnitMm) is { IsGood: true, Value: var a } && LengthText.Read(y, file.UnitMm) is { IsGood: true, Value: var b }
+            ? new Point(a.Length.Mm, b.Length.Mm)
+            : null;
 
     private static (PlungeLine Line, TomlNode Written)? Plunge(PlanFile file)
         => file.Plan.Bevel?.Plunge is { } line && (file.Root.Find("bevel")?.Value as TomlTable)?.Find("plunge")?.Value is { } written ? (line, written) : null;

@@ -70,32 +70,19 @@ public static class PlanEdit
     /// <summary>Adds a hole after the last <c>[[hole]]</c>, or at the end.</summary>
     public static Checked<PlanFile> AddHole(PlanFile file, Hole hole)
     {
-        var end = PlanSplice.LineEnd(file);
         var unit = file.UnitMm;
         var diameter = hole.DiameterAsWritten.Length > 0 && LengthText.Read(hole.DiameterAsWritten, unit, drills: true) is { IsGood: true, Value: var w } && Math.Abs(w.Length.Mm - hole.Diameter.Mm) < 1e-9
             ? w.Writing == LengthWriting.Bare ? hole.DiameterAsWritten : Quoted(hole.DiameterAsWritten, null, file)
             : PathData.Number(hole.Diameter.Mm, unit);
         var lines = new List<string>
         {
-            "[[hole]]",
             $"name = {Quoted(hole.Name, null, file)}",
             $"at = [{PathData.Number(hole.At.X, unit)}, {PathData.Number(hole.At.Y, unit)}]",
             $"diameter = {diameter}",
             $"use = \"{PlanKeys.Uses[(int)hole.Use]}\"",
         };
         if (hole.Make != HoleMake.Drill) lines.Add($"make = \"{PlanKeys.Makes[(int)hole.Make]}\"");
-        var block = string.Join(end, lines) + end;
-        var text = file.Source.Text;
-        if (file.Root.Find("hole")?.Value is TomlTables { Items: { Count: > 0 } items })
-        {
-            if (!items[^1].IsBlock) return Refused(file, "the holes are written as a list in one line", "write each under its own [[hole]]");
-            var at = EndOfBlock(file, items[^1]);
-            var gap = at > 0 && text[at - 1] != '\n' ? end + end : end;
-            return PlanSplice.Apply(file, [new Splice(at, 0, gap + block)], IsThere, $"hole[{hole.Name}]");
-        }
-
-        var before = text.Length == 0 || text.EndsWith('\n') ? end : end + end;
-        return PlanSplice.Apply(file, [new Splice(text.Length, 0, before + block)], IsThere, $"hole[{hole.Name}]");
+        return PlanBlock.Add(file, "hole", hole.Name, lines, IsThere);
 
         bool IsThere(PlanFile f) => f.Plan.Holes.OfType<Hole>().Any(h => h.Name == hole.Name && h.At.To(hole.At) < 1e-9 && Near(h.Diameter, hole.Diameter) && h.Use == hole.Use && h.Make == hole.Make);
     }
@@ -104,13 +91,8 @@ public static class PlanEdit
     public static Checked<PlanFile> RemoveHole(PlanFile file, string name)
     {
         if (Hole(file, name) is not { } hole) return NoHole(file, name);
-        if (!hole.IsBlock) return Refused(file, "the holes are written as a list in one line", "change it by hand");
         if (hole.Find("name") is null) return Refused(file, $"hole {name} has no name of its own, and those after it would be named anew", "give the holes names first");
-        var text = file.Source.Text;
-        var from = file.Source.LineAt(hole.Offset).Start;
-        var to = EndOfBlock(file, hole);
-        while (to < text.Length && file.Source.LineAt(to) is var (_, blank) && blank.Trim().Length == 0) to = Math.Min(text.Length, text.IndexOf('\n', to) is var n && n < 0 ? text.Length : n + 1);
-        return PlanSplice.Apply(file, [new Splice(from, to - from, "")], f => f.Plan.Holes.Length == file.Plan.Holes.Length - 1, $"hole[{Label(hole)}]");
+        return PlanBlock.Remove(file, hole, "hole", $"hole[{Label(hole)}]", f => f.Plan.Holes.Length == file.Plan.Holes.Length - 1);
     }
 
     private static Checked<PlanFile> Set(PlanFile file, string heading, string key, Func<TomlNode?, string> write, Func<PlanFile, TomlNode, bool> isWanted)

@@ -29,7 +29,8 @@ internal static class PlanKeyEdit
     /// <param name="path">Its name among the values of the plan: "stock", "hole[L1]", or empty at the top.</param>
     /// <param name="keys">What becomes of each key.</param>
     /// <param name="isWanted">What must hold afterwards.</param>
-    public static Checked<PlanFile> Of(PlanFile file, TomlTable table, string heading, string path, IReadOnlyList<KeyWrite> keys, Func<PlanFile, bool> isWanted)
+    /// <param name="may">What else may change.</param>
+    public static Checked<PlanFile> Of(PlanFile file, TomlTable table, string heading, string path, IReadOnlyList<KeyWrite> keys, Func<PlanFile, bool> isWanted, params string[] may)
     {
         var splices = new List<Splice>();
         var added = "";
@@ -50,7 +51,7 @@ internal static class PlanKeyEdit
 
         if (added.Length > 0) splices.Add(NewLines(file, table, added, splices));
         var lead = path.Length == 0 ? "" : path + ".";
-        return splices.Count == 0 ? Checked<PlanFile>.Good(file) : PlanSplice.Apply(file, splices, isWanted, [.. keys.Select(k => lead + k.Key)]);
+        return splices.Count == 0 ? Checked<PlanFile>.Good(file) : PlanSplice.Apply(file, splices, isWanted, [.. keys.Select(k => lead + k.Key), .. may]);
 
         Checked<PlanFile> InOneLine() => PlanEdit.Refused(file, $"{heading} is written in one line", $"write it under its own {(heading.StartsWith("hole", StringComparison.Ordinal) ? $"[[{heading}]]" : $"[{heading}]")}");
     }

@@ -52,6 +52,9 @@ public sealed class PlanOnDesk : IDisposable
     /// <summary>The plan's text as it stands.</summary>
     public string Text => _file.Text;
 
+    /// <summary>The plan with its text, for the forms.</summary>
+    internal PlanFile File => _file;
+
     /// <summary>What is wrong with the file as somebody saved it elsewhere; the last good plan stays shown.</summary>
     public ImmutableArray<Fault> FileFaults { get; private set; } = [];
 
