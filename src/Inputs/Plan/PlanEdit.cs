@@ -118,7 +118,7 @@ public static class PlanEdit
 
     internal static bool Near(Length a, Length b) => Math.Abs(a.Mm - b.Mm) < 1e-9;
 
-    private static Length? LengthOf(PlanFile file, TomlNode node) => node switch
+    internal static Length? LengthOf(PlanFile file, TomlNode node) => node switch
     {
         TomlText t when LengthText.Read(t.Value, file.UnitMm, drills: true) is { IsGood: true, Value: var w } => w.Length,
         TomlNumber n => Length.OfMm(n.Value * file.UnitMm),
