@@ -58,6 +58,9 @@ public sealed class PlanOnDesk : IDisposable
     /// <summary>What is wrong with the file as somebody saved it elsewhere; the last good plan stays shown.</summary>
     public ImmutableArray<Fault> FileFaults { get; private set; } = [];
 
+    /// <summary>What is wrong with the shop file as it lies on the disk; the last good shop stays in use.</summary>
+    public ImmutableArray<Fault> ShopFaults { get; private set; } = [];
+
     /// <summary>What the maker should know about the file, in a sentence; empty when nothing.</summary>
     public string Notice { get; private set; } = "";
 
@@ -122,6 +125,19 @@ public sealed class PlanOnDesk : IDisposable
         Tell();
     }
 
+    /// <summary>Ends a move by putting everything back as it was when it began.</summary>
+    public void Cancel()
+    {
+        lock (_lock)
+        {
+            if (_moveFrom is not { } before) return;
+            _moveFrom = null;
+            if (before.Text != _file.Text) Show(before);
+        }
+
+        Tell();
+    }
+
     /// <summary>A change made at once.</summary>
     public ImmutableArray<Fault> Make(PlanChange change)
     {
@@ -153,6 +169,25 @@ public sealed class PlanOnDesk : IDisposable
             var read = _disk.ReadAgain();
             if (read.IsGood && read.Value == _file.Text && FileFaults.IsEmpty) return;
             TakeIn(read);
+        }
+
+        Tell();
+    }
+
+    /// <summary>Takes in the shop file as it lies on the disk now.</summary>
+    public void ShopChanged()
+    {
+        lock (_lock)
+        {
+            var work = OpenWork.For(_file.Plan, Path);
+            ShopFaults = work.Faults;
+            if (work.IsGood)
+            {
+                _work = work.Value;
+                Results = _work.WorkUp();
+            }
+
+            Version++;
         }
 
         Tell();

@@ -3,16 +3,16 @@ using Tangwright.Foundation;
 
 namespace Tangwright.UseCases;
 
-/// <summary>The file of an open plan: what was last read or written, and whether somebody touched it since.</summary>
+/// <summary>The file of an open plan or shop: what was last read or written, and whether somebody touched it since.</summary>
 internal sealed class PlanOnDisk
 {
-    private const string BesideEnding = ".desk" + OpenWork.PlanEnding;
-
+    private readonly string _ending;
     private (DateTime Written, long Length) _seen;
     private string? _ownBeside;
 
-    private PlanOnDisk(string path, string text)
+    private PlanOnDisk(string path, string text, string ending)
     {
+        _ending = ending;
         Path = path;
         LastText = text;
     }
@@ -24,10 +24,12 @@ internal sealed class PlanOnDisk
     public string LastText { get; private set; }
 
     /// <summary>Opens it.</summary>
-    public static Checked<PlanOnDisk> Open(string path)
+    /// <param name="path">The file.</param>
+    /// <param name="ending">Ending of its name, kept when a text is written beside it.</param>
+    public static Checked<PlanOnDisk> Open(string path, string ending = OpenWork.PlanEnding)
     {
         var seen = Look(path);
-        return TextFile.Read(path).Then(text => Checked<PlanOnDisk>.Good(new PlanOnDisk(path, text) { _seen = seen }));
+        return TextFile.Read(path).Then(text => Checked<PlanOnDisk>.Good(new PlanOnDisk(path, text, ending) { _seen = seen }));
     }
 
     /// <summary>Whether time or size of the file differ from when it was last seen.</summary>
@@ -67,9 +69,9 @@ internal sealed class PlanOnDisk
     {
         if (_ownBeside is null)
         {
-            var stem = System.IO.Path.Combine(System.IO.Path.GetDirectoryName(Path) ?? "", OpenWork.Stem(Path));
-            _ownBeside = stem + BesideEnding;
-            for (var i = 2; System.IO.File.Exists(_ownBeside); i++) _ownBeside = $"{stem}-{i}{BesideEnding}";
+            var stem = Path.EndsWith(_ending, StringComparison.OrdinalIgnoreCase) ? Path[..^_ending.Length] : System.IO.Path.ChangeExtension(Path, null);
+            _ownBeside = stem + ".desk" + _ending;
+            for (var i = 2; System.IO.File.Exists(_ownBeside); i++) _ownBeside = $"{stem}-{i}.desk{_ending}";
         }
 
         var faults = OutputFolder.Write([new OutputFile(_ownBeside, Encoding.UTF8.GetBytes(text))], overwrite: true);
