@@ -29,6 +29,7 @@ public sealed record DrawnDrill(string Name, double Mm);
 public sealed record DrawnLine(double X0, double Y0, double X1, double Y1);
 
 /// <summary>What follows from the outline and the holes and is drawn anew at every step of a move.</summary>
+/// <param name="Version">Version of the plan it follows from.</param>
 /// <param name="Refused">Why the step was not made; empty when it was.</param>
 /// <param name="Edge">The sharpened part, path data in mm; empty when there is none.</param>
 /// <param name="Plunge">The plunge line, path data; empty when there is none.</param>
@@ -38,7 +39,7 @@ public sealed record DrawnLine(double X0, double Y0, double X1, double Y1);
 /// <param name="Changed">Segments that are not as they were sent.</param>
 /// <param name="Marks">Datum, balance, percussion, findings.</param>
 /// <param name="Sizes">Length and height over all, and the dimensions of the chosen thing.</param>
-public sealed record DrawnMarks(string Refused, string Edge, string Plunge, string Grip, ImmutableArray<DrawnThing>? RowHoles, ImmutableArray<DrawnThing> Places, ImmutableArray<ChangedSegment> Changed, ImmutableArray<DrawnMark> Marks, ImmutableArray<DrawnSize> Sizes);
+public sealed record DrawnMarks(int Version, string Refused, string Edge, string Plunge, string Grip, ImmutableArray<DrawnThing>? RowHoles, ImmutableArray<DrawnThing> Places, ImmutableArray<ChangedSegment> Changed, ImmutableArray<DrawnMark> Marks, ImmutableArray<DrawnSize> Sizes);
 
 /// <summary>A plan as the screen draws it.</summary>
 /// <param name="Version">Version of the plan drawn.</param>
@@ -60,10 +61,11 @@ public sealed record DrawnPlan(int Version, ImmutableArray<double> Box, double U
     /// <param name="chosen">Name of the chosen thing; empty when none is.</param>
     public static DrawnPlan Of(PlanOnDesk desk, string chosen)
     {
-        var r = desk.Results;
+        var now = desk.Now;
+        var r = now.Results;
         var b = r.Plan.Outline.Bounds;
         return new DrawnPlan(
-            desk.Version,
+            now.Version,
             [b.MinX, b.MinY, b.MaxX, b.MaxY],
             r.Plan.Units == LengthUnit.Inch ? Length.MmPerInch : 1,
             PutAt.StepMm(r.Plan.Units),
@@ -71,18 +73,18 @@ public sealed record DrawnPlan(int Version, ImmutableArray<double> Box, double U
             [.. DrawnThings.Holes(r), .. DrawnThings.OfOutline(r.Plan.Outline)],
             [.. LinesOf(r.Plan)],
             [.. r.Shop.Drills.Select(d => new DrawnDrill(d.Name, d.Diameter.Mm))],
-            Marks(desk, "", chosen, null),
+            Marks(now, "", chosen, null),
             desk.Pale is { } pale ? PathData.Write(pale.Plan.Outline, 1) + string.Concat(pale.Holes.Select(h => " " + PathData.Write(Path.Circle(h.At, h.Diameter.Mm / 2), 1))) : "");
     }
 
     /// <summary>Draws what follows.</summary>
-    /// <param name="desk">The plan.</param>
+    /// <param name="now">The plan as it stands.</param>
     /// <param name="refused">Why the last step was not made; empty when it was.</param>
     /// <param name="chosen">Name of the chosen thing; empty when none is.</param>
     /// <param name="sent">What was sent last; null when everything is to be sent.</param>
-    public static DrawnMarks Marks(PlanOnDesk desk, string refused, string chosen, DrawnPlan? sent)
+    public static DrawnMarks Marks(PlanState now, string refused, string chosen, DrawnPlan? sent)
     {
-        var r = desk.Results;
+        var r = now.Results;
         var marks = ImmutableArray.CreateBuilder<DrawnMark>();
         var datum = FromDatum.Zero(r.Plan);
         marks.Add(new("datum", r.Plan.Datum.Name, "Datum: measuring starts here", datum.X, datum.Y));
@@ -97,6 +99,7 @@ public sealed record DrawnPlan(int Version, ImmutableArray<double> Box, double U
 
         var (rows, rest) = (DrawnThings.RowHoles(r), DrawnThings.Rest(r));
         return new DrawnMarks(
+            now.Version,
             refused,
             EdgeSpan.Of(r.Plan, r.Piece) is { } edge ? PathData.Write(edge.Path, 1) : "",
             r.Plan.Bevel?.Plunge is { } p ? Stretch(p.A, p.B) : "",
