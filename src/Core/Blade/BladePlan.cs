@@ -183,29 +183,32 @@ internal sealed class BladePlan
     private void CutAlong(Func<Point, double> beyond, Func<Point, bool> wanted, int mark)
     {
         var value = new List<double>();
+        var onLine = new HashSet<Point>();
         Flat.CutAll(
             (int side, out Point at) =>
             {
-                while (value.Count < Flat.PointCount) value.Add(On(beyond(Flat.At(value.Count))));
-                var (a, b) = Flat.Ends(side);
                 at = default;
+                Fill();
+                var (a, b) = Flat.Ends(side);
                 if (value[a] * value[b] >= 0) return false;
                 at = Root(Flat.At(a), value[a], Flat.At(b));
                 if (!wanted(at)) return false;
-                while (value.Count < Flat.PointCount) value.Add(On(beyond(Flat.At(value.Count))));
-                value.Add(0);
+                onLine.Add(at);
                 return true;
             },
             int.MaxValue,
             turn: false);
-        while (value.Count < Flat.PointCount) value.Add(On(beyond(Flat.At(value.Count))));
+        Fill();
         for (var s = 0; s < Flat.SideCount; s++)
         {
             var (a, b) = Flat.Ends(s);
             if (value[a] == 0 && value[b] == 0) Flat.Mark(s, mark);
         }
 
-        double On(double v) => Math.Abs(v) < SameMm ? 0 : v;
+        void Fill()
+        {
+            for (var p = value.Count; p < Flat.PointCount; p++) value.Add(onLine.Contains(Flat.At(p)) || beyond(Flat.At(p)) is > -SameMm and < SameMm ? 0 : beyond(Flat.At(p)));
+        }
 
         Point Root(Point a, double va, Point b)
         {

@@ -101,25 +101,29 @@ public sealed class FlatMesh
     public void CutAll(Cut cut, int most, bool turn)
     {
         var fine = new HashSet<(int, int)>();
+        var wanted = new List<(int Side, int From, int To, double Length)>();
         var touched = new List<int>();
-        for (var pass = 0; pass < 40; pass++)
+        for (var pass = 0; pass < 400; pass++)
         {
-            var (count, any) = (SideCount, false);
-            touched.Clear();
-            for (var s = 0; s < count && TriangleCount < most; s++)
+            wanted.Clear();
+            for (var s = 0; s < SideCount; s++)
             {
                 var (a, b) = Ends(s);
-                if (fine.Contains(a < b ? (a, b) : (b, a))) continue;
-                if (!cut(s, out var at))
-                {
-                    fine.Add(a < b ? (a, b) : (b, a));
-                    continue;
-                }
+                if ((_across[s] >= 0 && b < a) || fine.Contains((a, b))) continue;
+                if (cut(s, out _)) wanted.Add((s, a, b, _points[a].To(_points[b])));
+                else fine.Add((a, b));
+            }
 
+            // the longest first; of a triangle cut meanwhile the rest comes in the next round
+            wanted.Sort((x, y) => y.Length.CompareTo(x.Length) is var c and not 0 ? c : x.Side.CompareTo(y.Side));
+            touched.Clear();
+            foreach (var (s, a, b, _) in wanted)
+            {
+                if (TriangleCount >= most) break;
+                if (Ends(s) != (a, b) || !cut(s, out var at)) continue;
                 var first = SideCount;
                 Split(s, at);
-                any = true;
-                var (t, u) = (3 * (s / 3), _across[s] < 0 ? -1 : 3 * (_across[s] / 3));
+                var (t, u) = (s - (s % 3), _across[s] < 0 ? -1 : _across[s] - (_across[s] % 3));
                 for (var k = 0; k < 3; k++)
                 {
                     touched.Add(t + k);
@@ -129,8 +133,8 @@ public sealed class FlatMesh
                 for (var k = first; k < SideCount; k++) touched.Add(k);
             }
 
+            if (touched.Count == 0) return;
             if (turn) Settle(touched);
-            if (!any) return;
         }
     }
 
