@@ -12,6 +12,7 @@ internal sealed class BladePlan
     // a line of the bevel within this of a corner passes through the corner
     private const double SameMm = 0.01;
     private const double LeastSideMm = 0.2;
+    private const double LeastHeightMm = 0.02;
     private const double MostOffMm = 0.003;
     private const int MostTriangles = 60_000;
 
@@ -81,14 +82,15 @@ internal sealed class BladePlan
         return _ground.IsSharpened && distance < kinks[0] ? BladeFace.Facet : BladeFace.Bevel;
     }
 
-    /// <summary>How far the straight faces are from the law of thickness, at worst, measured at the middles of sides and triangles, mm of thickness.</summary>
+    /// <summary>How far the straight faces are from the law of thickness, at worst, measured at the middles of sides and triangles, mm of thickness; triangles too small to be cut further, which stand where the law itself steps, are left out.</summary>
     public double WorstMm(Func<int, BladeFace> face)
     {
         var worst = 0.0;
         for (var t = 0; _ground is not null && t < Flat.TriangleCount; t++)
         {
-            if (face(t) == BladeFace.Flat) continue;
             var (a, b, c) = Flat.Corners(t);
+            var box = Box.Around(Flat.At(a), Flat.At(b), Flat.At(c));
+            if (face(t) == BladeFace.Flat || Math.Max(box.Width, box.Height) < 2 * LeastSideMm) continue;
             Look((Flat.At(a) + Flat.At(b) + Flat.At(c)) * (1.0 / 3), (Thickness(a) + Thickness(b) + Thickness(c)) / 3);
             for (var s = 3 * t; s < (3 * t) + 3; s++)
             {
@@ -125,7 +127,9 @@ internal sealed class BladePlan
         if (_ground is null) return;
         Flat.CutAll(TooLongInBevel(Math.Clamp(size / 90, 0.5, 4)), MostTriangles / 2, turn: true);
         if (_ground.IsSharpened) CutAlong(q => BeyondKink(q, last: false), _ => true, FirstKinkMark);
-        CutAlong(q => BeyondKink(q, last: true), _ => true, LastKinkMark);
+
+        // a full height ends on the outline or where two bevels meet
+        if (!_ground.IsFullHeight) CutAlong(q => BeyondKink(q, last: true), _ => true, LastKinkMark);
         if (_ground.HasPlunge) CutAlong(_ground.BeyondPlunge, q => BeyondKink(q, last: true) < 2 * SameMm, PlungeMark);
         Flat.Settle();
         Flat.CutAll(TooFarOff, MostTriangles, turn: true);
@@ -152,9 +156,9 @@ internal sealed class BladePlan
     {
         var (a, b) = Flat.Ends(side);
         at = default;
-        if (Flat.At(a).To(Flat.At(b)) <= most) return false;
+        if (Flat.At(a).To(Flat.At(b)) <= most || IsThin(side)) return false;
         at = MiddleOf(side);
-        return Thickness(a) < _stock || Thickness(b) < _stock || BeyondKink(at, last: true) < 0;
+        return Thickness(a) < _stock || Thickness(b) < _stock || BeyondKink(at, last: true) < -SameMm;
     };
 
     private bool TooFarOff(int side, out Point at)
@@ -162,7 +166,7 @@ internal sealed class BladePlan
         var (a, b) = Flat.Ends(side);
         at = default;
         var (p, q) = (Flat.At(a), Flat.At(b));
-        if ((Thickness(a) >= _stock && Thickness(b) >= _stock) || p.To(q) < LeastSideMm) return false;
+        if ((Thickness(a) >= _stock && Thickness(b) >= _stock && Flat.Marks(side) == 0) || p.To(q) < LeastSideMm || IsThin(side)) return false;
         var middle = p.Toward(q, 0.5);
         if (_ground!.BeyondPlunge(middle) < -SameMm || Math.Abs(_ground.At(middle) - (0.5 * (Thickness(a) + Thickness(b)))) <= MostOffMm) return false;
         at = MiddleOf(side);
@@ -242,7 +246,19 @@ internal sealed class BladePlan
             if (height > 0) wanted = foot + ((middle - foot).Unit * (_ground.Kinks(height, kinks) is var n && (marks & LastKinkMark) != 0 ? kinks[n - 1] : kinks[0]));
         }
 
-        return wanted != middle && Fits(side, wanted) && (Flat.Across(side) < 0 || Fits(Flat.Across(side), wanted)) ? wanted : middle;
+        return wanted.To(middle) > 1e-5 && Fits(side, wanted) && (Flat.Across(side) < 0 || Fits(Flat.Across(side), wanted)) ? wanted : middle;
+    }
+
+    // whether a triangle beside it is so flat that halving the side would only make flatter ones
+    private bool IsThin(int side)
+    {
+        return Height(side) < LeastHeightMm || (Flat.Across(side) >= 0 && Height(Flat.Across(side)) < LeastHeightMm);
+
+        double Height(int s)
+        {
+            var ((a, b), (p, q, r)) = (Flat.Ends(s), Flat.Corners(s / 3));
+            return FlatMesh.Twice(Flat.At(p), Flat.At(q), Flat.At(r)) / Flat.At(a).To(Flat.At(b));
+        }
     }
 
     private bool Fits(int side, Point at)

@@ -25,6 +25,9 @@ internal sealed class SteelThickness
     /// <summary>Whether the edge is sharpened.</summary>
     public bool IsSharpened => _profile.SharpenTangent > 0;
 
+    /// <summary>Whether the height is another from place to place.</summary>
+    public bool IsFullHeight => _full is not null;
+
     /// <summary>Whether there is a plunge line.</summary>
     public bool HasPlunge => _plunge is not null;
 

@@ -48,6 +48,8 @@ public static class EarClipping
     private sealed class Ring(IReadOnlyList<Point> corners)
     {
         private readonly List<int> _corner = [], _next = [], _before = [];
+        private readonly HashSet<int> _gone = [];
+        private Squares _inward = new([], []);
 
         public int Add(ImmutableArray<int> loop)
         {
@@ -105,6 +107,8 @@ public static class EarClipping
         {
             var cut = ImmutableArray.CreateBuilder<int>();
             var (p, left, idle) = (start, Count(start), 0);
+            int[] inward = [.. Enumerable.Range(0, _corner.Count).Where(q => Turn(_before[q], q, _next[q]) <= Flat)];
+            _inward = new Squares(inward, [.. inward.Select(At)]);
             while (left > 3 && idle <= left)
             {
                 if (!IsEar(p))
@@ -117,6 +121,7 @@ public static class EarClipping
                 var (before, next) = (_before[p], _next[p]);
                 cut.AddRange(_corner[before], _corner[p], _corner[next]);
                 (_next[before], _before[next]) = (next, before);
+                _gone.Add(p);
 
                 // going on beyond the next corner keeps the ears from fanning out of one corner
                 p = _next[next];
@@ -163,11 +168,10 @@ public static class EarClipping
             var (before, next) = (_before[p], _next[p]);
             if (Turn(before, p, next) <= Flat) return false;
             var (a, b, c) = (At(before), At(p), At(next));
-            var box = Box.Around(a, b, c);
-            for (var q = _next[next]; q != before; q = _next[q])
+            foreach (var q in _inward.In(Box.Around(a, b, c)))
             {
                 var d = At(q);
-                if (!box.Holds(d) || d == a || d == b || d == c) continue;
+                if (_gone.Contains(q) || d == a || d == b || d == c) continue;
                 if (Turn(_before[q], q, _next[q]) <= Flat && Holds(a, b, c, d)) return false;
             }
 
@@ -176,5 +180,38 @@ public static class EarClipping
 
         private static bool Holds(Point a, Point b, Point c, Point p)
             => (b - a).Cross(p - a) >= -Flat && (c - b).Cross(p - b) >= -Flat && (a - c).Cross(p - c) >= -Flat;
+    }
+
+    // places sorted into squares, for finding those in a box
+    private sealed class Squares
+    {
+        private readonly Dictionary<(int, int), List<int>> _in = [];
+        private readonly (int Number, Point At)[] _all;
+        private readonly double _side;
+
+        public Squares(IReadOnlyList<int> numbers, IReadOnlyList<Point> places)
+        {
+            _all = [.. numbers.Zip(places)];
+            var box = places.Aggregate(Box.Nothing, (b, p) => b.With(p));
+            _side = Math.Max(1e-3, Math.Sqrt(box.Width * box.Height / Math.Max(1, places.Count)));
+            foreach (var (number, at) in _all)
+            {
+                var key = Key(at);
+                if (!_in.TryGetValue(key, out var list)) _in.Add(key, list = []);
+                list.Add(number);
+            }
+        }
+
+        public IEnumerable<int> In(Box box)
+        {
+            var ((x0, y0), (x1, y1)) = (Key(new(box.MinX, box.MinY)), Key(new(box.MaxX, box.MaxY)));
+            if ((long)(x1 - x0 + 1) * (y1 - y0 + 1) > _all.Length) return _all.Where(a => box.Holds(a.At)).Select(a => a.Number);
+            return Enumerable.Range(x0, x1 - x0 + 1)
+                .SelectMany(x => Enumerable.Range(y0, y1 - y0 + 1).Select(y => _in.GetValueOrDefault((x, y))))
+                .Where(list => list is not null)
+                .SelectMany(list => list!);
+        }
+
+        private (int X, int Y) Key(Point p) => ((int)Math.Floor(p.X / _side), (int)Math.Floor(p.Y / _side));
     }
 }

@@ -6,6 +6,9 @@ namespace Tangwright.Foundation;
 /// <remarks>Turning sides until each triangle's circle is empty: Lawson, 1977; halving the sides that are too long: Rivara, International Journal for Numerical Methods in Engineering 20 (1984) (both from memory).</remarks>
 public sealed class FlatMesh
 {
+    // twice the area of a triangle that counts as none, mm²
+    private const double Flat = 1e-6;
+
     private readonly List<Point> _points;
 
     // three a triangle; side k runs from corner k to corner k + 1; _across names the side on the other side of it, −1 at the rim
@@ -226,7 +229,7 @@ public sealed class FlatMesh
     {
         // the other diagonal must lie inside
         var (first, second) = (Twice(a, d, c), Twice(d, b, c));
-        if (first <= 1e-10 || second <= 1e-10) return false;
+        if (first <= Flat || second <= Flat) return false;
         var (p, q, r) = (a - d, b - d, c - d);
         var det = (p.Dot(p) * q.Cross(r)) + (q.Dot(q) * r.Cross(p)) + (r.Dot(r) * p.Cross(q));
         var size = p.Dot(p) + q.Dot(q) + r.Dot(r);
