@@ -168,14 +168,7 @@ public static class EarClipping
             var (before, next) = (_before[p], _next[p]);
             if (Turn(before, p, next) <= Flat) return false;
             var (a, b, c) = (At(before), At(p), At(next));
-            foreach (var q in _inward.In(Box.Around(a, b, c)))
-            {
-                var d = At(q);
-                if (_gone.Contains(q) || d == a || d == b || d == c) continue;
-                if (Turn(_before[q], q, _next[q]) <= Flat && Holds(a, b, c, d)) return false;
-            }
-
-            return true;
+            return !_inward.AnyIn(Box.Around(a, b, c), q => At(q) is var d && d != a && d != b && d != c && !_gone.Contains(q) && Turn(_before[q], q, _next[q]) <= Flat && Holds(a, b, c, d));
         }
 
         private static bool Holds(Point a, Point b, Point c, Point p)
@@ -202,14 +195,28 @@ public static class EarClipping
             }
         }
 
-        public IEnumerable<int> In(Box box)
+        public bool AnyIn(Box box, Func<int, bool> holds)
         {
             var ((x0, y0), (x1, y1)) = (Key(new(box.MinX, box.MinY)), Key(new(box.MaxX, box.MaxY)));
-            if ((long)(x1 - x0 + 1) * (y1 - y0 + 1) > _all.Length) return _all.Where(a => box.Holds(a.At)).Select(a => a.Number);
-            return Enumerable.Range(x0, x1 - x0 + 1)
-                .SelectMany(x => Enumerable.Range(y0, y1 - y0 + 1).Select(y => _in.GetValueOrDefault((x, y))))
-                .Where(list => list is not null)
-                .SelectMany(list => list!);
+            if ((long)(x1 - x0 + 1) * (y1 - y0 + 1) > _all.Length)
+            {
+                foreach (var (number, at) in _all)
+                {
+                    if (box.Holds(at) && holds(number)) return true;
+                }
+
+                return false;
+            }
+
+            for (var x = x0; x <= x1; x++)
+            {
+                for (var y = y0; y <= y1; y++)
+                {
+                    if (_in.TryGetValue((x, y), out var list) && list.Exists(n => holds(n))) return true;
+                }
+            }
+
+            return false;
         }
 
         private (int X, int Y) Key(Point p) => ((int)Math.Floor(p.X / _side), (int)Math.Floor(p.Y / _side));

@@ -42,7 +42,7 @@ public sealed record TriangleMesh(ImmutableArray<MeshPoint> Points, ImmutableArr
     {
         get
         {
-            var sides = new Dictionary<long, int>(3 * Triangles.Length);
+            var sides = new Dictionary<(int From, int To), int>(3 * Triangles.Length);
             foreach (var (a, b, c) in Triangles)
             {
                 Count(a, b);
@@ -50,13 +50,9 @@ public sealed record TriangleMesh(ImmutableArray<MeshPoint> Points, ImmutableArr
                 Count(c, a);
             }
 
-            return sides.Count(s => s.Value != 1 || !sides.TryGetValue((s.Key >> 32) | (s.Key << 32), out var back) || back != 1);
+            return sides.Count(s => s.Value != 1 || !sides.TryGetValue((s.Key.To, s.Key.From), out var back) || back != 1);
 
-            void Count(int from, int to)
-            {
-                var side = ((long)from << 32) | (uint)to;
-                sides[side] = sides.GetValueOrDefault(side) + 1;
-            }
+            void Count(int from, int to) => sides[(from, to)] = sides.GetValueOrDefault((from, to)) + 1;
         }
     }
 
