@@ -113,7 +113,7 @@ public static class PlanEdit
         return PlanSplice.Apply(file, [new Splice(from, to - from, "")], f => f.Plan.Holes.Length == file.Plan.Holes.Length - 1, $"hole[{Label(hole)}]");
     }
 
-    private static Checked<PlanFile> Set(PlanFile file, string heading, string key, Func<TomlNode?, string> write, Func<PlanFile, TomlNode, bool> isWanted)
+    internal static Checked<PlanFile> Set(PlanFile file, string heading, string key, Func<TomlNode?, string> write, Func<PlanFile, TomlNode, bool> isWanted)
     {
         var row = PlanKeys.Table.Find(heading, key);
         if (row is null || PlanKeys.Table.Headings.First(h => h.Name == heading).Repeats) return Refused(file, $"{heading}.{key} is no single key of a plan", "name a key of docs/plan-file.md");
@@ -148,7 +148,7 @@ public static class PlanEdit
 
     private static bool Near(Length a, Length b) => Math.Abs(a.Mm - b.Mm) < 1e-9;
 
-    private static Length? LengthOf(PlanFile file, TomlNode node) => node switch
+    internal static Length? LengthOf(PlanFile file, TomlNode node) => node switch
     {
         TomlText t when LengthText.Read(t.Value, file.UnitMm, drills: true) is { IsGood: true, Value: var w } => w.Length,
         TomlNumber n => Length.OfMm(n.Value * file.UnitMm),
@@ -181,7 +181,7 @@ public static class PlanEdit
 
     private static string Raw(PlanFile file, TomlNode node) => file.Source.Text.Substring(node.Offset, node.Length);
 
-    private static string LengthLike(PlanFile file, TomlNode? old, Length length)
+    internal static string LengthLike(PlanFile file, TomlNode? old, Length length)
     {
         switch (old)
         {
@@ -195,7 +195,7 @@ public static class PlanEdit
         }
     }
 
-    private static string PointLike(PlanFile file, TomlNode? old, Point point)
+    internal static string PointLike(PlanFile file, TomlNode? old, Point point)
     {
         if (old is not TomlList { Items: { Count: 2 } pair }) return $"[{PathData.Number(point.X, file.UnitMm)}, {PathData.Number(point.Y, file.UnitMm)}]";
         var text = file.Source.Text;
