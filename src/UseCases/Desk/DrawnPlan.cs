@@ -60,7 +60,7 @@ public sealed record DrawnPlan(int Version, ImmutableArray<double> Box, double U
             [.. r.Plan.Outline.Segments.Select(Segment)],
             [.. r.Holes.Where(h => h.Row is null).Select(h => Hole(h, ThingKind.Hole))],
             Marks(desk, ""),
-            desk.Pale is { } pale ? PathData.Write(pale.Plan.Outline, 1) + string.Concat(pale.Holes.Select(h => " " + PathData.Write(Path.Circle(h.At, h.Diameter.Mm / 2), 1))) : "");
+            (desk.Pale ?? desk.Compared?.Results) is { } pale ? PathData.Write(pale.Plan.Outline, 1) + string.Concat(pale.Holes.Select(h => " " + PathData.Write(Path.Circle(h.At, h.Diameter.Mm / 2), 1))) : "");
     }
 
     /// <summary>Draws what follows.</summary>
