@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Tangwright.Core;
 using Tangwright.Foundation;
 using Tangwright.Inputs;
@@ -21,6 +22,9 @@ public static class OpenWork
 {
     /// <summary>Ending of a plan file.</summary>
     public const string PlanEnding = ".plan.toml";
+
+    /// <summary>Name of a shop file; NAME.shop.toml is that of one plan.</summary>
+    public const string ShopName = "shop.toml";
 
     /// <summary>Opens it.</summary>
     /// <param name="planPath">The plan file.</param>
@@ -47,18 +51,22 @@ public static class OpenWork
         return name.EndsWith(PlanEnding, StringComparison.OrdinalIgnoreCase) ? name[..^PlanEnding.Length] : System.IO.Path.GetFileNameWithoutExtension(name);
     }
 
+    /// <summary>Where a plan's shop file is looked for, the first that is there counts; with what is said of it.</summary>
+    internal static ImmutableArray<(string Path, string Words)> ShopPlaces(string planPath)
+    {
+        var folder = System.IO.Path.GetDirectoryName(planPath) ?? "";
+        return
+        [
+            (System.IO.Path.Combine(folder, Stem(planPath) + "." + ShopName), $"{Stem(planPath)}.{ShopName} beside the plan"),
+            (System.IO.Path.Combine(folder, ShopName), ShopName + " beside the plan"),
+            (System.IO.Path.Combine(ProgramData.OwnFolder, ShopName), "your own " + ShopName),
+        ];
+    }
+
     private static Checked<FoundShop> FindShop(string planPath, string? named)
     {
         var folder = System.IO.Path.GetDirectoryName(planPath) ?? "";
-        (string Path, string Words)[] places = named is not null
-            ? [(named, "the shop file named: " + named)]
-            :
-            [
-                (System.IO.Path.Combine(folder, Stem(planPath) + ".shop.toml"), Stem(planPath) + ".shop.toml beside the plan"),
-                (System.IO.Path.Combine(folder, "shop.toml"), "shop.toml beside the plan"),
-                (System.IO.Path.Combine(ProgramData.OwnFolder, "shop.toml"), "your own shop.toml"),
-            ];
-        foreach (var (path, words) in places)
+        foreach (var (path, words) in named is not null ? [(named, "the shop file named: " + named)] : ShopPlaces(planPath))
         {
             if (named is null && !System.IO.File.Exists(path)) continue;
             return TextFile.Read(path)
@@ -70,6 +78,18 @@ public static class OpenWork
     }
 
     private static Checked<FoundSteel> FindSteel(string name, string shopFolder)
+        => OwnSteels(shopFolder).Then(own => Checked<FoundSteel>.Good(new FoundSteel(own.Find(name) ?? SteelList.BuiltIn.Find(name))));
+
+    /// <summary>Names of the steels that a plan can name: one's own first, then those that come with the program.</summary>
+    /// <param name="planPath">Where the plan lies.</param>
+    internal static ImmutableArray<string> SteelsKnown(string planPath)
+    {
+        var shop = FindShop(planPath, named: null);
+        var own = shop.IsGood ? OwnSteels(shop.Value.Folder) : Checked<SteelList>.Bad(shop.Faults);
+        return [.. (own.IsGood ? own.Value.All : []).Concat(SteelList.BuiltIn.All).Select(s => s.Name).Distinct(StringComparer.OrdinalIgnoreCase)];
+    }
+
+    private static Checked<SteelList> OwnSteels(string shopFolder)
     {
         var own = new List<Steel>();
         foreach (var folder in new[] { System.IO.Path.Combine(shopFolder, "steels"), System.IO.Path.Combine(ProgramData.OwnFolder, "steels") })
@@ -78,12 +98,12 @@ public static class OpenWork
             foreach (var file in System.IO.Directory.EnumerateFiles(folder, "*.toml").Order(StringComparer.Ordinal))
             {
                 var read = TextFile.Read(file).Then(text => SteelReader.Read(text, file));
-                if (!read.IsGood) return Checked<FoundSteel>.Bad(read.Faults);
+                if (!read.IsGood) return Checked<SteelList>.Bad(read.Faults);
                 own.Add(read.Value);
             }
         }
 
-        return Checked<FoundSteel>.Good(new FoundSteel(new SteelList(own).Find(name) ?? SteelList.BuiltIn.Find(name)));
+        return Checked<SteelList>.Good(new SteelList(own));
     }
 
     private sealed record FoundShop(Shop Shop, string Words, string Folder);

@@ -69,9 +69,9 @@ public sealed class KeptRevisionsTests : IDisposable
         Assert.DoesNotContain(beside.Numbers, n => n.Name == "Finished steel weighs");
 
         _plan.Compare(new LaidBehind(beside.Says, beside.Other));
-        Assert.NotEmpty(DrawnPlan.Of(_plan).Pale);
+        Assert.NotEmpty(DrawnPlan.Of(_plan, "").Pale);
         _plan.StopComparing();
-        Assert.Empty(DrawnPlan.Of(_plan).Pale);
+        Assert.Empty(DrawnPlan.Of(_plan, "").Pale);
 
         Assert.Empty(_plan.Make(new TakeBack(beside.Text, beside.Says)));
         Assert.Equal(System.IO.File.ReadAllText(Copy("A")), _plan.Text);

@@ -16,12 +16,7 @@ public sealed partial class PlanOnDesk
     public LaidBehind? Compared { get; private set; }
 
     /// <summary>What would come of a change; the open plan is not touched.</summary>
-    public Checked<Results> Trial(PlanChange change)
-    {
-        PlanFile file;
-        lock (_lock) file = _moveFrom ?? _file;
-        return change.Of(file).Then(changed => InSameShop(changed.Plan));
-    }
+    public Checked<Results> Trial(PlanChange change) => change.Of(_now.File).Then(changed => InSameShop(changed.Plan));
 
     /// <summary>Another plan worked up in the shop of this one, wherever it lies.</summary>
     /// <param name="text">Its text.</param>
@@ -29,28 +24,20 @@ public sealed partial class PlanOnDesk
     public Checked<Results> InSameShop(string text, string fileName) => PlanReader.Read(text, fileName).Then(other => InSameShop(other.Plan));
 
     /// <summary>Lays another plan behind.</summary>
-    public void Compare(LaidBehind other)
-    {
-        lock (_lock)
-        {
-            Compared = other;
-            Version++;
-        }
-
-        Tell();
-    }
+    public void Compare(LaidBehind other) => LayBehind(other);
 
     /// <summary>Puts the other plan away.</summary>
-    public void StopComparing()
-    {
-        lock (_lock)
-        {
-            Compared = null;
-            Version++;
-        }
+    public void StopComparing() => LayBehind(null);
 
+    private void LayBehind(LaidBehind? other)
+    {
+        Turn(() => (Compared, _now) = (other, _now.Again()));
         Tell();
     }
 
-    private Checked<Results> InSameShop(Plan plan) => OpenWork.For(plan, Path).Then(work => Checked<Results>.Good(work.WorkUp()));
+    private Checked<Results> InSameShop(Plan plan)
+    {
+        var work = _now.Work;
+        return (plan.Stock.Steel == work.Plan.Stock.Steel ? Checked<OpenedWork>.Good(work with { Plan = plan }) : OpenWork.For(plan, Path)).Then(w => Checked<Results>.Good(w.WorkUp()));
+    }
 }
