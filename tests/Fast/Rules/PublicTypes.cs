@@ -28,6 +28,9 @@ public class PublicTypes
 
         // factors without unit; a number as it stands in a path's text, in the text's own unit
         "PrintScale", "PathNumber",
+
+        // its key ends with the unit
+        "FigureDifference",
     };
 
     [Fact]
