@@ -48,9 +48,5 @@ public abstract class FollowsPlan : ComponentBase, IDisposable
 
     private void DrawAnew() => _ = InvokeAsync(StateHasChanged);
 
-    private void Settle() => _ = InvokeAsync(() =>
-    {
-        WhenSettled();
-        StateHasChanged();
-    });
+    private void Settle() => _ = InvokeAsync(WhenSettled);
 }
