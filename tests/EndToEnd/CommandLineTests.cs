@@ -16,7 +16,7 @@ public sealed class CommandLineTests : IDisposable
     {
         var run = ProgramRun.Of(_scratch.Folder);
         Assert.Equal(0, run.Exit);
-        foreach (var verb in new[] { "new", "check", "figures", "template", "packet", "import", "export" }) Assert.Contains(verb, run.Out, StringComparison.Ordinal);
+        foreach (var verb in new[] { "new", "check", "figures", "compare", "template", "packet", "import", "export" }) Assert.Contains(verb, run.Out, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -22,6 +22,7 @@ public sealed partial class DocumentedCommands : IDisposable
     public void Every_command_of_the_readme_runs()
     {
         System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "ezdxf-r2010-sheet.dxf"), _scratch.Path("drawing.dxf"));
+        System.IO.File.Copy(Repository.Path("examples", "skeleton-hatchet.plan.toml"), _scratch.Path("old-hatchet.plan.toml"));
         var lines = Command().Matches(Repository.Text("README.md")).Select(m => m.Groups["words"].Value)
             .Where(l => !l.StartsWith("desk", StringComparison.Ordinal)) // it runs until it is ended: tests/Desk starts it
             .ToArray();
@@ -43,6 +44,8 @@ public sealed partial class DocumentedCommands : IDisposable
         var packet = ProgramRun.Of(_scratch.Folder, "packet", "skeleton-hatchet.plan.toml", "--out", "packet", "--json").Out;
         System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "cairo-piece.svg"), _scratch.Path("drawing.svg"));
         var import = ProgramRun.Of(_scratch.Folder, "import", "drawing.svg", "--thickness", "1/8 in", "--json").Out;
+        _scratch.Put("old.plan.toml", System.IO.File.ReadAllText(plan).Replace("diameter = 16", "diameter = 15", StringComparison.Ordinal));
+        var compare = ProgramRun.Of(_scratch.Folder, "compare", "old.plan.toml", plan, "--json").Out;
         var page = $"""
             # Numbers for other programs
 
@@ -59,6 +62,13 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {check}```
+
+            ## `compare` of the skeleton hatchet with L1 drilled 15 mm, and as it is
+
+            What changed from the first plan to the second. `outline` is `null` when it is the same; `apart_mm` is the greatest distance between the two outlines. `was` or `now` of a hole is `null` when it was added or is gone. `figures` are those that changed, each `key` with its unit; `values` are told in words.
+
+            ```json
+            {compare}```
 
             ## `packet` of the skeleton hatchet (`template` gives the same)
 

@@ -9,8 +9,9 @@ namespace Tangwright.UseCases;
 /// <param name="Name">What it is.</param>
 /// <param name="Was">As it was.</param>
 /// <param name="Now">As it is.</param>
-/// <param name="By">By how much, with its sign; empty when one of the two is not known.</param>
-public sealed record NumberInWords(string Name, string Was, string Now, string By)
+/// <param name="By">By how much as the two are written, with its sign; empty when one of them is not known.</param>
+/// <param name="FromTo">Both together: "455.3 → 456.5 g".</param>
+public sealed record NumberInWords(string Name, string Was, string Now, string By, string FromTo)
 {
     private const string NotKnown = "not known";
 
@@ -21,7 +22,14 @@ public sealed record NumberInWords(string Name, string Was, string Now, string B
     private static NumberInWords Of(FigureDifference f, LengthUnit units)
     {
         var (decimals, unit, scale) = Written(f, units);
-        return new(Named(f.Key), Number(f.Was), Number(f.Now), f is { Was: { } a, Now: { } b } ? (b > a ? "+" : "\u2212") + Number(Math.Abs(b - a)) : "");
+        var (was, now) = (Number(f.Was), Number(f.Now));
+        var by = f is { Was: { } a, Now: { } b } ? Math.Round(b * scale, decimals) - Math.Round(a * scale, decimals) : (double?)null;
+        return new(
+            Named(f.Key),
+            was,
+            now,
+            by is { } step ? (step > 0 ? "+" : "\u2212") + Shown.Number(Math.Abs(step), decimals) + unit : "",
+            $"{(by is null || unit.Length == 0 ? was : was[..^unit.Length])} \u2192 {now}");
 
         string Number(double? value) => value is { } v ? Shown.Number(v * scale, decimals) + unit : NotKnown;
     }

@@ -27,13 +27,26 @@ public abstract class FollowsPlan : ComponentBase, IDisposable
         Leave();
         _followed = Desk;
         _followed.Changed += DrawAnew;
+        _followed.Settled += Settle;
+    }
+
+    /// <summary>What is done when a move has ended, for what is too dear at every step of it.</summary>
+    protected virtual void WhenSettled()
+    {
     }
 
     private void Leave()
     {
-        if (_followed is not null) _followed.Changed -= DrawAnew;
+        if (_followed is not null)
+        {
+            _followed.Changed -= DrawAnew;
+            _followed.Settled -= Settle;
+        }
+
         _followed = null;
     }
 
     private void DrawAnew() => _ = InvokeAsync(StateHasChanged);
+
+    private void Settle() => _ = InvokeAsync(WhenSettled);
 }
