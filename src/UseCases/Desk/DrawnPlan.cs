@@ -77,6 +77,10 @@ public sealed record DrawnPlan(int Version, ImmutableArray<double> Box, double U
             (desk.Pale ?? desk.Compared?.Results) is { } pale ? BothDrawn.Lines(pale) : "");
     }
 
+    /// <summary>What the pale drawing behind is, in words; empty when there is none.</summary>
+    public static string PaleSays(PlanOnDesk desk)
+        => desk.Pale is not null ? "Pale: what you did here before the file was changed elsewhere" : desk.Compared is { } other ? $"Pale: {other.Says}" : "";
+
     /// <summary>Draws what follows.</summary>
     /// <param name="now">The plan as it stands.</param>
     /// <param name="refused">Why the last step was not made; empty when it was.</param>

@@ -138,11 +138,11 @@ export class Drawing {
         if (this.stale.holes) this.holes.build();
         this.stale.holes = false;
         this.holes.place();
-        const list = [...plan.derived.sizes, ...this.picks.sizes()];
+        const list = [...plan.derived.sizes.filter(s => s.kind !== 'over' || view.sees({ x: s.x0, y: s.y0 }, 0) || view.sees({ x: s.x1, y: s.y1 }, 0)), ...this.picks.sizes()];
         drawSizes(this.sizes, view, plan.box, list);
         if (this.stale.marks || this.marks.k !== view.k) {
             const texts = list.map(s => { const l = lineOf(view, plan.box, s); return { x: (l.lx0 + l.lx1) / 2, y: (l.ly0 + l.ly1) / 2 - 6 }; });
-            this.marks.build(plan.derived.marks, [...stops.things.values()].filter(t => t.diameter && view.sees(t, 200)), texts);
+            this.marks.build(plan.derived.marks, [...stops.things.values()].filter(t => (t.diameter || (view.w < 500 && kindOf(t.id) === 'point')) && view.sees(t, 200)), texts);
         } else {
             this.marks.place();
         }

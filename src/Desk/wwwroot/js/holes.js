@@ -53,12 +53,12 @@ export class Holes {
         let [d, n] = ['', 0];
         const small = view.w < 500;
         /** @type {{x:number,y:number}[]} */ const taken = [];
-        for (const t of stops.things.values()) {
+        const seen = [...stops.things.values()].filter(t => t.diameter / 2 * view.k > 3 && view.sees(t, t.diameter / 2 * view.k + 20));
+        for (const t of seen) {
             const r = t.diameter / 2 * view.k;
-            if (r <= 3 || !view.sees(t, r + 20)) continue;
             const [x, y] = [view.sx(t.x), view.sy(t.y)];
             d += `M${x - r - 4} ${y}H${x + r + 4}M${x} ${y - r - 4}V${y + r + 4}`;
-            if (n >= 80) continue;
+            if (n >= 80 || (seen.length > 250 && t !== one)) continue;
             const says = t.id.slice(t.id.indexOf(':') + 1);
             const at = { x: x + r * 0.75 + 3, y: y - r * 0.75 - 3 };
             const apart = small ? 22 : 12;
