@@ -12,6 +12,7 @@ export function pointing(d) {
     const on = (/** @type {EventTarget} */ target, /** @type {string} */ kind, /** @type {(e:any)=>void} */ act, passive = true) => target.addEventListener(kind, act, { signal: stop.signal, passive });
     /** @type {Map<number,{x:number,y:number}>} */ const fingers = new Map();
     /** @type {{x:number,y:number}|null} */ let pressed = null;
+    /** The view when a finger came down. */ let before = { x: 0, y: 0, k: 1, own: false };
     let [keyMove, panned] = [false, false];
 
     const narrow = matchMedia('(max-width: 820px)');
@@ -27,6 +28,7 @@ export function pointing(d) {
         svg.setPointerCapture(e.pointerId);
         panned = false;
         pressed = fingers.size === 1 ? px : null;
+        if (pressed) before = { x: view.x, y: view.y, k: view.k, own: view.own };
         if (fingers.size > 1 || e.target.closest?.('[data-findings]')) return;
         e.preventDefault();
         const t = stops.hit(px, reach(e));
@@ -95,6 +97,8 @@ export function pointing(d) {
         on(svg, kind, e => {
             if (!fingers.delete(e.pointerId)) return;
             if (d.moving && !keyMove && fingers.size === 0) d.end('End');
+            // the page scrolls with this finger: the drawing stays as it was
+            if (kind === 'pointercancel' && panned && pressed && e.pointerType === 'touch') { Object.assign(view, before); d.draw(); }
             d.grip = null;
         });
     }
