@@ -82,14 +82,17 @@ public sealed record PutAt(Thing Thing, Point To, bool Rounded) : PlanChange
     {
         if (!double.IsFinite(To.X) || !double.IsFinite(To.Y) || Math.Abs(To.X) > LengthText.GreatestMm || Math.Abs(To.Y) > LengthText.GreatestMm) return No(file, "that is off the sheet", "keep it on the drawing");
         var step = Rounded ? StepMm(file.Plan.Units) : file.Plan.Units == LengthUnit.Inch ? Length.MmPerInch / 10000 : 0.001;
+        var even = StepMm(file.Plan.Units);
         return Put(file, Thing, new Point(Near(To.X), Near(To.Y)));
 
         // a whole number of steps, counted in the plan's own unit so that it is written short
         double Near(double mm)
         {
-            var perUnit = Math.Round((file.Plan.Units == LengthUnit.Inch ? Length.MmPerInch : 1) / step);
-            var unit = step * perUnit;
-            return Math.Round(mm / step, MidpointRounding.AwayFromZero) / perUnit * unit;
+            // what is a whole 1/64 already stays one
+            var by = Math.Abs((mm / even) - Math.Round(mm / even)) < 1e-7 ? even : step;
+            var perUnit = Math.Round((file.Plan.Units == LengthUnit.Inch ? Length.MmPerInch : 1) / by);
+            var unit = by * perUnit;
+            return Math.Round(mm / by, MidpointRounding.AwayFromZero) / perUnit * unit;
         }
     }
 }

@@ -31,7 +31,7 @@ export class Drawing {
     /** @param {SVGSVGElement} svg @param {Net} net @param {Plan} first */
     constructor(svg, net, first) {
         [this.svg, this.net, this.plan] = [svg, net, first];
-        this.paper = /** @type {HTMLElement} */ (svg.parentElement);
+        this.paper = /** @type {HTMLElement} */ (svg.closest('.paper') ?? svg.parentElement);
         this.view = new View(svg);
         this.world = make('g', { class: 'world' }, svg);
         const over = make('g', { class: 'over' }, svg);

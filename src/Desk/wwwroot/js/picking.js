@@ -21,7 +21,7 @@ export function picks(d, over) {
     const label = () => `${how === 'hole' ? 'Place of the new hole' : places.length ? 'Second place' : 'First place'}, x ${d.text(at.x)}, y ${d.text(at.y)}`;
 
     function show() {
-        d.tell('picking', how ? WAYS[how].asks[places.length] ?? '' : '');
+        d.tell('picking', how && !measured.length ? WAYS[how].asks[places.length] ?? '' : '');
         d.svg.classList.toggle('picking', how !== '');
         for (const b of d.paper.querySelectorAll('[data-pick]')) b.setAttribute('aria-pressed', String(/** @type {HTMLElement} */ (b).dataset.pick === how));
         d.draw();
@@ -74,6 +74,7 @@ export function picks(d, over) {
             const reach = 12 / d.view.k;
             places.push({ ...(place ?? at) });
             const kind = how;
+            if (places.length === 1) { measured = []; d.tell('measured', ''); }
             if (places.length < WAYS[kind].count) {
                 show();
                 return;
