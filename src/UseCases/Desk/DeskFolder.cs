@@ -154,6 +154,15 @@ public sealed class DeskFolder : IDisposable
     /// <summary>Whether writing the packet beside a plan stays inside the folder.</summary>
     public bool HoldsPacketOf(PlanOnDesk plan) => StaysInside(MakePacket.PacketFolder(plan.Path));
 
+    /// <summary>Where the revisions of a plan are kept; refused when that leads out of the folder.</summary>
+    public Checked<string> RevisionsOf(PlanOnDesk plan)
+    {
+        var place = System.IO.Path.Combine(Root, plan.Stem + "-revisions");
+        return System.IO.Path.GetDirectoryName(plan.Path) == Root && StaysInside(place)
+            ? Checked<string>.Good(place)
+            : Checked<string>.Bad(Fault.OfFile(plan.Stem + "-revisions", "leads out of the folder that lies open", "move it away"));
+    }
+
     /// <inheritdoc/>
     public void Dispose()
     {

@@ -74,7 +74,7 @@ public sealed record DrawnPlan(int Version, ImmutableArray<double> Box, double U
             [.. LinesOf(r.Plan)],
             [.. r.Shop.Drills.Select(d => new DrawnDrill(d.Name, d.Diameter.Mm))],
             Marks(now, "", chosen, null),
-            desk.Pale is { } pale ? PathData.Write(pale.Plan.Outline, 1) + string.Concat(pale.Holes.Select(h => " " + PathData.Write(Path.Circle(h.At, h.Diameter.Mm / 2), 1))) : "");
+            (desk.Pale ?? desk.Compared?.Results) is { } pale ? BothDrawn.Lines(pale) : "");
     }
 
     /// <summary>Draws what follows.</summary>

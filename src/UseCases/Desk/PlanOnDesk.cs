@@ -6,7 +6,7 @@ using Tangwright.Inputs;
 namespace Tangwright.UseCases;
 
 /// <summary>One open plan, shared by every page that shows it: its text, everything computed from it, what was done and undone, and its file on the disk. A move begins, steps and ends; the file is written at its end. One page moves at a time; what others ask for meanwhile is refused in words.</summary>
-public sealed class PlanOnDesk : IDisposable
+public sealed partial class PlanOnDesk : IDisposable
 {
     private const int LooksBetweenTries = 5;
 
