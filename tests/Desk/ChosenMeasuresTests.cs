@@ -90,6 +90,8 @@ public sealed class ChosenMeasuresTests : IDisposable
     [InlineData("rowend:R.to", "x", "90", "to = [90, ")]
     [InlineData("row:R2", "holes in the row", "4", "count = 4")]
     [InlineData("point:3", "y", "31", "26 0 31 Z")]
+    [InlineData("point:1", "y", "1", "L 100 1 A")]
+    [InlineData("point:1", "y", "1", "to = [59.994, 0.6]")]
     public void What_is_typed_is_written(string id, string label, string typed, string written)
     {
         var measure = ChosenMeasures.Of(_desk, new ChosenOnDrawing(id, default))!.Measures.First(m => m.Label == label);

@@ -34,7 +34,7 @@ public sealed class FiguresJourney(Chromium chromium, DeskOnScratch desk) : Jour
         await page.GetByRole(AriaRole.Alert).Filter(new() { HasTextString = "is no length" }).WaitForAsync();
         await Type(Field("diameter of H1"), "F");
         await Eventually(() => Says("diameter = \"F\""));
-        Assert.Equal(0, await page.GetByRole(AriaRole.Alert).CountAsync());
+        await Eventually(async () => await page.GetByRole(AriaRole.Alert).CountAsync() == 0);
 
         // a row, and then more holes in it
         var row = page.GetByRole(AriaRole.Form, new() { Name = "One more row" });
@@ -45,7 +45,7 @@ public sealed class FiguresJourney(Chromium chromium, DeskOnScratch desk) : Jour
         await page.GetByText("Makes R1 to R3").WaitForAsync();
         await Type(page.GetByRole(AriaRole.Group, new() { Name = "Row R" }).GetByLabel("count"), "5");
         await page.GetByText("Makes R1 to R5").WaitForAsync();
-        Assert.True(Says("along = [[15, 15], [55, 15]]\ncount = 5"));
+        await Eventually(() => Says("along = [[15, 15], [55, 15]]\ncount = 5"));
 
         // steel and thickness; the weight follows
         var figures = page.Locator(".figures .large");
@@ -64,7 +64,7 @@ public sealed class FiguresJourney(Chromium chromium, DeskOnScratch desk) : Jour
         }
 
         await Eventually(() => TextOf(stem) == before);
-        Assert.Contains("455", await figures.InnerTextAsync(), StringComparison.Ordinal);
+        await Eventually(async () => (await figures.InnerTextAsync()).Contains("455", StringComparison.Ordinal));
     }
 
     [Theory]

@@ -18,7 +18,7 @@ public static class PlanEdit
     public static Checked<PlanFile> SetText(PlanFile file, string heading, string key, string text)
         => Set(file, heading, key, old => old is TomlText t && t.Value == text ? Raw(file, old) : Quoted(text, old, file), (_, n) => n is TomlText t && t.Value == text);
 
-    /// <summary>Moves a point of the outline; only its own numbers change, and those of the next step where it counts from the moved point. An end of the edge that lies on it goes with it.</summary>
+    /// <summary>Moves a point of the outline; only its own numbers change, and those of the next step where it counts from the moved point. An end of the edge that lies on it goes with it; one that would be off the outline goes to its nearest point.</summary>
     /// <param name="file">The plan.</param>
     /// <param name="from">Where the point is, to 0.001 mm.</param>
     /// <param name="to">Where it goes.</param>
@@ -40,13 +40,16 @@ public static class PlanEdit
         var splices = new List<Splice> { splice };
         if (file.Root.Find("edge")?.Value is TomlTable edge && file.Plan.Edge is { } part)
         {
-            if (part.From.To(from) <= 1e-3) splices.Add(Moved(edge.Find("from")!.Value));
-            if (part.To.To(from) <= 1e-3) splices.Add(Moved(edge.Find("to")!.Value));
+            var outline = PathData.Read(text, file.UnitMm).Paths.FirstOrDefault();
+            foreach (var (key, at) in new[] { ("from", part.From), ("to", part.To) })
+            {
+                var stays = at.To(from) > 1e-3 && (outline is null || Nearest.Distance(outline, at) <= 0.05);
+                if (stays || edge.Find(key)?.Value is not { } node) continue;
+                splices.Add(new Splice(node.Offset, node.Length, PointLike(file, node, at.To(from) <= 1e-3 || outline is null ? to : PlaceEdit.OnOutline(outline, file.Plan.Units, at))));
+            }
         }
 
         return PlanSplice.Apply(file, splices, f => f.Plan.Outline.Segments.Any(s => s.Start.To(to) < 1e-9 || s.End.To(to) < 1e-9), "outline.path", "edge.from", "edge.to");
-
-        Splice Moved(TomlNode point) => new(point.Offset, point.Length, PointLike(file, point, to));
     }
 
     /// <summary>Moves a hole.</summary>
