@@ -7,16 +7,16 @@ namespace Tangwright.Tests;
 public sealed class LastPlaceJourney(Chromium chromium, SlowDesk desk) : Journey(chromium, desk), IClassFixture<SlowDesk>
 {
     [Theory]
-    [InlineData("hole:L20")]
-    [InlineData("point:60")]
-    public async Task Numbers_are_those_of_the_last_place(string thing)
+    [InlineData("hole:L20", 37, 11)]
+    [InlineData("point:60", 2, -25)]
+    public async Task Numbers_are_those_of_the_last_place(string thing, float dx, float dy)
     {
         var stem = Desk.PutReference("reference-" + thing.Replace(':', '-'));
         var page = await OpenPlan(stem);
         var before = TextOf(stem);
 
         // 240 moves as fast as the browser takes them, over a calculation of 25 ms
-        await Hold(page, thing, 37, 11, steps: 240);
+        await Hold(page, thing, dx, dy, steps: 240);
         await Eventually(async () => await Version(page, "svg.drawing") == await Version(page, ".figures"));
         await Eventually(async () =>
         {
