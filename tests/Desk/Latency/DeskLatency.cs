@@ -36,7 +36,7 @@ public sealed class DeskLatency(Chromium chromium) : IDisposable
         await page.GotoAsync(new Uri(desk.Address, "plan/reference").ToString());
         await page.Locator("svg[data-ready]").WaitForAsync();
         var flooded = slowerMs > 0;
-        foreach (var (thing, name, dx, dy) in new[] { ("point:60", "point of the outline", 0f, -30f), ("hole:L20", "hole", 60f, 12f) })
+        foreach (var (thing, name, dx, dy) in new[] { ("point:47", "point of the outline", 0f, 20f), ("hole:L20", "hole", 60f, 12f) })
         {
             var best = await Best(page, "pointermove", () => Drag(page, thing, dx, dy, flooded));
             Row($"{name}: move → painted{how}", best.Painted, flooded ? "p95 50" : "p50 17, p95 33");
