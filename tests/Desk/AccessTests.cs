@@ -37,10 +37,10 @@ public sealed partial class AccessTests(Chromium chromium, DeskOnScratch desk) :
         => [.. System.IO.Directory.EnumerateFiles(Repository.Path("src", "Desk"), "*.razor", System.IO.SearchOption.AllDirectories)
             .Where(f => !f.Contains("/obj/", StringComparison.Ordinal) && !f.Contains("/bin/", StringComparison.Ordinal))
             .SelectMany(f => Address().Matches(System.IO.File.ReadAllText(f)))
-            .Select(m => m.Groups[1].Value.Replace("{Stem}", stem, StringComparison.Ordinal))
+            .Select(m => m.Groups["address"].Value.Replace("{Stem}", stem, StringComparison.Ordinal))
             .Where(a => !a.Contains('{', StringComparison.Ordinal))
             .Order(StringComparer.Ordinal)];
 
-    [GeneratedRegex("^@page \"([^\"]+)\"", RegexOptions.Multiline | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("^@page \"(?<address>[^\"]+)\"", RegexOptions.ExplicitCapture | RegexOptions.Multiline | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Address();
 }

@@ -68,6 +68,7 @@ public sealed class TwoTabsJourney(Chromium chromium, DeskOnScratch desk) : Jour
         await Eventually(() => TextOf(stem) != before);
         var saved = TextOf(stem);
         await Hold(page, "hole:L2", 0, 20);
+        await page.EvaluateAsync("window.before = true");
         Desk.Running.Kill();
         var (x, y) = await PlaceOf(page, "hole:L2");
         await page.Mouse.MoveAsync(x + 10, y, new() { Steps = 5 });
@@ -75,7 +76,7 @@ public sealed class TwoTabsJourney(Chromium chromium, DeskOnScratch desk) : Jour
         await page.GetByText("The desk does not answer").WaitForAsync();
         Assert.Equal(saved, TextOf(stem));
         Desk.Running.Started();
-        await page.WaitForFunctionAsync("() => performance.now() < 20000 && document.querySelector('svg[data-ready]') && !document.querySelector('.components-reconnect-show')", null, new() { Timeout = 40_000 });
+        await page.WaitForFunctionAsync("() => !window.before && document.querySelector('svg[data-ready]')", null, new() { Timeout = 40_000 });
         await Eventually(async () => await page.GetByText("The desk does not answer").IsHiddenAsync());
         Assert.Equal(saved, TextOf(stem));
 
