@@ -63,6 +63,19 @@ public static class OpenWork
         ];
     }
 
+    /// <summary>Steel files beside the plan and the person's own.</summary>
+    internal static ImmutableArray<string> SteelFiles(string planPath)
+    {
+        try
+        {
+            return [.. new[] { System.IO.Path.GetDirectoryName(planPath) ?? "", ProgramData.OwnFolder }.Select(f => System.IO.Path.Combine(f, "steels")).Where(System.IO.Directory.Exists).SelectMany(f => System.IO.Directory.EnumerateFiles(f, "*.toml")).Order(StringComparer.Ordinal)];
+        }
+        catch (Exception e) when (e is System.IO.IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+
     private static Checked<FoundShop> FindShop(string planPath, string? named)
     {
         var folder = System.IO.Path.GetDirectoryName(planPath) ?? "";
@@ -78,6 +91,18 @@ public static class OpenWork
     }
 
     private static Checked<FoundSteel> FindSteel(string name, string shopFolder)
+        => OwnSteels(shopFolder).Then(own => Checked<FoundSteel>.Good(new FoundSteel(own.Find(name) ?? SteelList.BuiltIn.Find(name))));
+
+    /// <summary>Names of the steels that a plan can name: one's own first, then those that come with the program.</summary>
+    /// <param name="planPath">Where the plan lies.</param>
+    internal static ImmutableArray<string> SteelsKnown(string planPath)
+    {
+        var shop = FindShop(planPath, named: null);
+        var own = shop.IsGood ? OwnSteels(shop.Value.Folder) : Checked<SteelList>.Bad(shop.Faults);
+        return [.. (own.IsGood ? own.Value.All : []).Concat(SteelList.BuiltIn.All).Select(s => s.Name).Distinct(StringComparer.OrdinalIgnoreCase)];
+    }
+
+    private static Checked<SteelList> OwnSteels(string shopFolder)
     {
         var own = new List<Steel>();
         foreach (var folder in new[] { System.IO.Path.Combine(shopFolder, "steels"), System.IO.Path.Combine(ProgramData.OwnFolder, "steels") })
@@ -86,12 +111,12 @@ public static class OpenWork
             foreach (var file in System.IO.Directory.EnumerateFiles(folder, "*.toml").Order(StringComparer.Ordinal))
             {
                 var read = TextFile.Read(file).Then(text => SteelReader.Read(text, file));
-                if (!read.IsGood) return Checked<FoundSteel>.Bad(read.Faults);
+                if (!read.IsGood) return Checked<SteelList>.Bad(read.Faults);
                 own.Add(read.Value);
             }
         }
 
-        return Checked<FoundSteel>.Good(new FoundSteel(new SteelList(own).Find(name) ?? SteelList.BuiltIn.Find(name)));
+        return Checked<SteelList>.Good(new SteelList(own));
     }
 
     private sealed record FoundShop(Shop Shop, string Words, string Folder);

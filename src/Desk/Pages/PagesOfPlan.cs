@@ -9,6 +9,7 @@ internal static class PagesOfPlan
     public static ImmutableArray<(string Ending, string Says)> All { get; } =
     [
         ("", "Drawing"),
+        ("/values", "In figures"),
         ("/sheets", "Sheets for the bench"),
         ("/shop", "Shop"),
     ];

@@ -70,32 +70,19 @@ public static class PlanEdit
     /// <summary>Adds a hole after the last <c>[[hole]]</c>, or at the end.</summary>
     public static Checked<PlanFile> AddHole(PlanFile file, Hole hole)
     {
-        var end = PlanSplice.LineEnd(file);
         var unit = file.UnitMm;
         var diameter = hole.DiameterAsWritten.Length > 0 && LengthText.Read(hole.DiameterAsWritten, unit, drills: true) is { IsGood: true, Value: var w } && Math.Abs(w.Length.Mm - hole.Diameter.Mm) < 1e-9
             ? w.Writing == LengthWriting.Bare ? hole.DiameterAsWritten : Quoted(hole.DiameterAsWritten, null, file)
             : PathData.Number(hole.Diameter.Mm, unit);
         var lines = new List<string>
         {
-            "[[hole]]",
             $"name = {Quoted(hole.Name, null, file)}",
             $"at = [{PathData.Number(hole.At.X, unit)}, {PathData.Number(hole.At.Y, unit)}]",
             $"diameter = {diameter}",
             $"use = \"{PlanKeys.Uses[(int)hole.Use]}\"",
         };
         if (hole.Make != HoleMake.Drill) lines.Add($"make = \"{PlanKeys.Makes[(int)hole.Make]}\"");
-        var block = string.Join(end, lines) + end;
-        var text = file.Source.Text;
-        if (file.Root.Find("hole")?.Value is TomlTables { Items: { Count: > 0 } items })
-        {
-            if (!items[^1].IsBlock) return Refused(file, "the holes are written as a list in one line", "write each under its own [[hole]]");
-            var at = EndOfBlock(file, items[^1]);
-            var gap = at > 0 && text[at - 1] != '\n' ? end + end : end;
-            return PlanSplice.Apply(file, [new Splice(at, 0, gap + block)], IsThere, $"hole[{hole.Name}]");
-        }
-
-        var before = text.Length == 0 || text.EndsWith('\n') ? end : end + end;
-        return PlanSplice.Apply(file, [new Splice(text.Length, 0, before + block)], IsThere, $"hole[{hole.Name}]");
+        return PlanBlock.Add(file, "hole", hole.Name, lines, IsThere);
 
         bool IsThere(PlanFile f) => f.Plan.Holes.OfType<Hole>().Any(h => h.Name == hole.Name && h.At.To(hole.At) < 1e-9 && Near(h.Diameter, hole.Diameter) && h.Use == hole.Use && h.Make == hole.Make);
     }
@@ -104,32 +91,15 @@ public static class PlanEdit
     public static Checked<PlanFile> RemoveHole(PlanFile file, string name)
     {
         if (Hole(file, name) is not { } hole) return NoHole(file, name);
-        if (!hole.IsBlock) return Refused(file, "the holes are written as a list in one line", "change it by hand");
         if (hole.Find("name") is null) return Refused(file, $"hole {name} has no name of its own, and those after it would be named anew", "give the holes names first");
-        var text = file.Source.Text;
-        var from = file.Source.LineAt(hole.Offset).Start;
-        var to = EndOfBlock(file, hole);
-        while (to < text.Length && file.Source.LineAt(to) is var (_, blank) && blank.Trim().Length == 0) to = Math.Min(text.Length, text.IndexOf('\n', to) is var n && n < 0 ? text.Length : n + 1);
-        return PlanSplice.Apply(file, [new Splice(from, to - from, "")], f => f.Plan.Holes.Length == file.Plan.Holes.Length - 1, $"hole[{Label(hole)}]");
+        return PlanBlock.Remove(file, hole, "hole", $"hole[{Label(hole)}]", f => f.Plan.Holes.Length == file.Plan.Holes.Length - 1);
     }
 
     private static Checked<PlanFile> Set(PlanFile file, string heading, string key, Func<TomlNode?, string> write, Func<PlanFile, TomlNode, bool> isWanted)
     {
         var row = PlanKeys.Table.Find(heading, key);
         if (row is null || PlanKeys.Table.Headings.First(h => h.Name == heading).Repeats) return Refused(file, $"{heading}.{key} is no single key of a plan", "name a key of docs/plan-file.md");
-        var table = heading.Length == 0 ? file.Root : file.Root.Find(heading)?.Value as TomlTable;
-        var name = heading.Length == 0 ? key : $"{heading}.{key}";
-        if (table?.Find(key) is { } entry) return PlanSplice.Apply(file, [new Splice(entry.Value.Offset, entry.Value.Length, write(entry.Value))], Wanted, name);
-
-        var end = PlanSplice.LineEnd(file);
-        var line = $"{key} = {write(null)}";
-        var text = file.Source.Text;
-        if (table is null) return PlanSplice.Apply(file, [new Splice(text.Length, 0, (text.Length == 0 || text.EndsWith('\n') ? end : end + end) + $"[{heading}]{end}{line}{end}")], Wanted, name);
-        if (!table.IsBlock) return Refused(file, $"{heading} is written in one line", $"write it under its own [{heading}]");
-        var own = table.Entries.Where(e => e.Value is not (TomlTables or TomlTable { IsBlock: true })).ToArray();
-        var after = own.Length > 0 ? AfterLine(file, own[^1].Value.Offset + own[^1].Value.Length - 1) : AfterLine(file, table.Offset);
-        var lead = after > 0 && text[after - 1] != '\n' ? end : "";
-        return PlanSplice.Apply(file, [new Splice(after, 0, lead + line + end)], Wanted, name);
+        return PlanKeyEdit.Under(file, heading, [new KeyWrite(key, write)], Wanted);
 
         bool Wanted(PlanFile f) => (heading.Length == 0 ? f.Root : f.Root.Find(heading)?.Value as TomlTable)?.Find(key)?.Value is { } node && isWanted(f, node);
     }
@@ -146,7 +116,7 @@ public static class PlanEdit
             $"hole[{Label(hole)}].{key}");
     }
 
-    private static bool Near(Length a, Length b) => Math.Abs(a.Mm - b.Mm) < 1e-9;
+    internal static bool Near(Length a, Length b) => Math.Abs(a.Mm - b.Mm) < 1e-9;
 
     private static Length? LengthOf(PlanFile file, TomlNode node) => node switch
     {
@@ -156,16 +126,16 @@ public static class PlanEdit
     };
 
     /// <summary>The end of the last line with a value of a block, its remark included.</summary>
-    private static int EndOfBlock(PlanFile file, TomlTable table)
+    internal static int EndOfBlock(PlanFile file, TomlTable table)
         => AfterLine(file, table.Entries.Select(e => e.Value.Offset + e.Value.Length - 1).Append(table.Offset).Max());
 
-    private static int AfterLine(PlanFile file, int offset)
+    internal static int AfterLine(PlanFile file, int offset)
     {
         var n = file.Source.Text.IndexOf('\n', offset);
         return n < 0 ? file.Source.Text.Length : n + 1;
     }
 
-    private static TomlTable? Hole(PlanFile file, string name)
+    internal static TomlTable? Hole(PlanFile file, string name)
     {
         var items = (file.Root.Find("hole")?.Value as TomlTables)?.Items ?? [];
         for (var i = 0; i < items.Count; i++)
@@ -177,11 +147,11 @@ public static class PlanEdit
         return null;
     }
 
-    private static string Label(TomlTable hole) => (hole.Find("name")?.Value as TomlText)?.Value ?? "";
+    internal static string Label(TomlTable hole) => (hole.Find("name")?.Value as TomlText)?.Value ?? "";
 
-    private static string Raw(PlanFile file, TomlNode node) => file.Source.Text.Substring(node.Offset, node.Length);
+    internal static string Raw(PlanFile file, TomlNode node) => file.Source.Text.Substring(node.Offset, node.Length);
 
-    private static string LengthLike(PlanFile file, TomlNode? old, Length length)
+    internal static string LengthLike(PlanFile file, TomlNode? old, Length length)
     {
         switch (old)
         {
@@ -195,7 +165,7 @@ public static class PlanEdit
         }
     }
 
-    private static string PointLike(PlanFile file, TomlNode? old, Point point)
+    internal static string PointLike(PlanFile file, TomlNode? old, Point point)
     {
         if (old is not TomlList { Items: { Count: 2 } pair }) return $"[{PathData.Number(point.X, file.UnitMm)}, {PathData.Number(point.Y, file.UnitMm)}]";
         var text = file.Source.Text;
@@ -208,15 +178,15 @@ public static class PlanEdit
     }
 
     /// <summary>A text in the quotes of the old one, or in double quotes.</summary>
-    private static string Quoted(string text, TomlNode? old, PlanFile file)
+    internal static string Quoted(string text, TomlNode? old, PlanFile file)
     {
         var single = old is TomlText && file.Source.Text[old.Offset] == '\'';
         if (single && !text.Contains('\'') && !text.Any(char.IsControl)) return $"'{text}'";
         return "\"" + text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal).ReplaceLineEndings("\\n").Replace("\t", "\\t", StringComparison.Ordinal) + "\"";
     }
 
-    private static Checked<PlanFile> NoHole(PlanFile file, string name)
+    internal static Checked<PlanFile> NoHole(PlanFile file, string name)
         => Refused(file, $"the plan has no single hole named {NumberText.Clip(name)}", "holes of a row are changed in their [[hole_row]]");
 
-    private static Checked<PlanFile> Refused(PlanFile file, string message, string remedy) => Checked<PlanFile>.Bad(Fault.OfFile(file.FileName, message, remedy));
+    internal static Checked<PlanFile> Refused(PlanFile file, string message, string remedy) => Checked<PlanFile>.Bad(Fault.OfFile(file.FileName, message, remedy));
 }

@@ -17,9 +17,12 @@ public sealed class DeskFolder : IDisposable
     private readonly Lock _lock = new();
     private readonly Timer _watch;
 
-    private DeskFolder(string root)
+    private readonly TimeSpan _slower;
+
+    private DeskFolder(string root, TimeSpan slower)
     {
         Root = root;
+        _slower = slower;
         var every = TimeSpan.FromMilliseconds(400);
         _watch = new Timer(_ => LookAtShops(), null, every, every);
     }
@@ -28,11 +31,13 @@ public sealed class DeskFolder : IDisposable
     public string Root { get; }
 
     /// <summary>Opens a folder.</summary>
-    public static Checked<DeskFolder> Of(string folder)
+    /// <param name="folder">The folder.</param>
+    /// <param name="slower">Added to every calculation: to try how the desk feels on a slow computer.</param>
+    public static Checked<DeskFolder> Of(string folder, TimeSpan slower = default)
     {
         if (!System.IO.Directory.Exists(folder)) return Checked<DeskFolder>.Bad(Fault.OfFile(folder, "no such folder or plan", "name a folder, or a plan file in one"));
         var full = System.IO.Path.TrimEndingDirectorySeparator(System.IO.Path.GetFullPath(folder));
-        return Checked<DeskFolder>.Good(new DeskFolder(System.IO.Directory.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full));
+        return Checked<DeskFolder>.Good(new DeskFolder(System.IO.Directory.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full, slower));
     }
 
     /// <summary>The plans in the folder, by name.</summary>
@@ -69,7 +74,7 @@ public sealed class DeskFolder : IDisposable
             lock (_lock)
             {
                 if (_open.TryGetValue(path, out var there)) return Checked<PlanOnDesk>.Good(there);
-                var opened = PlanOnDesk.Open(path);
+                var opened = PlanOnDesk.Open(path, _slower);
                 if (!opened.IsGood) return opened;
                 _open.Add(path, opened.Value);
                 _shopSeen[opened.Value] = ShopInUse.Stamp(path);
