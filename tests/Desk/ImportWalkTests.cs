@@ -61,6 +61,7 @@ public sealed class ImportWalkTests : IDisposable
         Assert.DoesNotContain("--", _folder.Plan(stem.Value).Value.Text, StringComparison.Ordinal);
 
         // nothing existing is replaced
+        walk.Thickness = "4 mm";
         Assert.False(walk.Finish().IsGood);
         Assert.NotEqual(walk.Name, Walk("ezdxf-r2010-sheet.dxf").Name);
     }

@@ -11,7 +11,7 @@ public sealed class ShopJourney(Chromium chromium, DeskOnScratch desk) : Journey
         var stem = Desk.PutExample("skeleton-hatchet");
         await System.IO.File.WriteAllTextAsync(PathOf(stem), TextOf(stem).Replace("diameter = 16", "diameter = 16.5", StringComparison.Ordinal));
         var plan = await OpenPlan(stem);
-        var missing = plan.Locator(".findings li", new() { HasTextString = "L1" }).Filter(new() { HasTextString = "16.5 mm" });
+        var missing = plan.Locator(".findings li", new() { HasTextString = "in the shop for hole L1" });
         await Assertions.Expect(missing).Not.ToHaveCountAsync(0);
 
         var shop = await Open($"plan/{stem}/shop");

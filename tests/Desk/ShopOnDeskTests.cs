@@ -29,7 +29,7 @@ public sealed class ShopOnDeskTests : IDisposable
         _scratch.Dispose();
     }
 
-    private bool LacksTheDrill(string stem = "skeleton-hatchet") => _folder.Plan(stem).Value.Results.Findings.Any(f => f.Code == "drill-not-owned" && f.Where.Contains("L1", StringComparison.Ordinal));
+    private bool LacksTheDrill(string stem = "skeleton-hatchet") => _folder.Plan(stem).Value.Results.Findings.Any(f => f.Code == "hole.drill-not-owned" && f.Where.Contains("L1", StringComparison.Ordinal));
 
     [Fact]
     public void A_drill_bought_takes_the_finding_away_and_undo_brings_it_back()

@@ -182,11 +182,11 @@ public sealed partial class ImportWalk
         else _holesOut.Add(index);
     }
 
-    /// <summary>Points at an end of the sharpened part: the first, then the second; then it begins anew. The shorter way between them is taken.</summary>
+    /// <summary>Points at an end of the sharpened part: the first, then the second; then it begins anew. A corner within half a millimetre is meant; the shorter way between the ends is taken.</summary>
     public void PointAtEdge(Point p)
     {
         if (Piece is not { } piece) return;
-        var at = Nearest.On(piece.Outline, p).At;
+        var at = Stops!.Corners.Where(c => c.To(p) <= 0.5).Select(c => (Point?)c).FirstOrDefault() ?? Nearest.On(piece.Outline, p).At;
         if (Edge is not { To: null, From: var from } || from.To(at) < 0.1)
         {
             Edge = (at, null);
