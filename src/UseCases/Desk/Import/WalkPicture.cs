@@ -42,7 +42,7 @@ public sealed record WalkPicture(string ViewBox, double LettersMm, ImmutableArra
         var m = 0.06 * Math.Max(box.Width, box.Height);
         return new WalkPicture(
             $"{N(box.MinX - m)} {N(-box.MaxY - m)} {N(box.Width + (2 * m))} {N(box.Height + (2 * m))}",
-            0.034 * Math.Max(box.Width, 0.6 * box.Height),
+            0.042 * Math.Max(box.Width, 0.6 * box.Height),
             [
                 .. all ? shaped.Where(l => l.Number < walk.Loop).Select(Left) : [],
                 .. walk.Piece is { } p ? [new WalkLoop(walk.Loop ?? 0, PathData.Write(p.Outline, 1), walk.Found.Shaped.FirstOrDefault(l => l.Number == walk.Loop)?.Said ?? "", true)] : Array.Empty<WalkLoop>(),
