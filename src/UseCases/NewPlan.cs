@@ -36,7 +36,7 @@ public static class NewPlan
         }
 
         var path = System.IO.Path.Combine(folder ?? "", bare + OpenWork.PlanEnding);
-        return TextFile.Read(System.IO.Path.Combine(ProgramData.Starters, starter + OpenWork.PlanEnding))
+        return Starter(like)
             .Then(text => PlanReader.Read(text, starter + OpenWork.PlanEnding))
             .Then(plan => PlanEdit.SetText(plan, "", "name", Spoken(leaf)))
             .Then(plan =>
@@ -45,6 +45,10 @@ public static class NewPlan
                 return faults.Length > 0 ? Checked<string>.Bad(faults) : Checked<string>.Good(path);
             });
     }
+
+    /// <summary>Text of a starter.</summary>
+    internal static Checked<string> Starter(string like)
+        => TextFile.Read(System.IO.Path.Combine(ProgramData.Starters, Starters.First(s => s.Like == like).File + OpenWork.PlanEnding));
 
     private static string Spoken(string leaf)
     {

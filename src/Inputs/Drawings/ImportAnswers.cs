@@ -5,8 +5,8 @@ namespace Tangwright.Inputs;
 /// <summary>The bevel as it was told of an imported piece.</summary>
 /// <param name="HeightMm">Height square to the edge, mm; null: to the spine.</param>
 /// <param name="EdgeFinishedMm">Thickness of the edge before sharpening, mm.</param>
-/// <param name="PlungeX">Where it ends, x, mm; null: it runs out at the ends of the edge.</param>
-public sealed record ImportedBevel(double? HeightMm, double EdgeFinishedMm, double? PlungeX);
+/// <param name="PlungeXMm">Where it ends, x, mm; null: it runs out at the ends of the edge.</param>
+public sealed record ImportedBevel(double? HeightMm, double EdgeFinishedMm, double? PlungeXMm);
 
 /// <summary>What a drawing cannot say and the person did.</summary>
 /// <param name="Edge">First and last point of the sharpened part, along the outline counter-clockwise; null: not told.</param>

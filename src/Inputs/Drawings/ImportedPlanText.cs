@@ -58,7 +58,7 @@ public static class ImportedPlanText
         s.Append($"from = [{n(edge.From.X)}, {n(edge.From.Y)}]\nto = [{n(edge.To.X)}, {n(edge.To.Y)}]\n");
         if (bevel is null) return;
         s.Append($"\n[bevel]\ngrind = \"flat\"             # flat, hollow, convex\nheight = {(bevel.HeightMm is { } h ? n(h) : "\"full\"")}\nedge_finished = {n(bevel.EdgeFinishedMm)}\n");
-        if (bevel.PlungeX is { } x) s.Append($"plunge = {n(x)}\n");
+        if (bevel.PlungeXMm is { } x) s.Append($"plunge = {n(x)}\n");
     }
 
     /// <summary>What the drawing cannot say, ready to be filled in.</summary>

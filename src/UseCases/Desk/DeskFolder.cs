@@ -15,6 +15,7 @@ public sealed class DeskFolder : IDisposable
     private readonly Dictionary<string, ShopOnDesk> _shops = new(StringComparer.Ordinal);
     private readonly Dictionary<PlanOnDesk, string> _shopSeen = [];
     private readonly Lock _lock = new();
+    private readonly Lock _look = new();
     private readonly Timer _watch;
 
     private readonly TimeSpan _slower;
@@ -24,7 +25,7 @@ public sealed class DeskFolder : IDisposable
         Root = root;
         _slower = slower;
         var every = TimeSpan.FromMilliseconds(400);
-        _watch = new Timer(_ => LookAtShops(), null, every, every);
+        _watch = new Timer(_ => Look(), null, every, every);
     }
 
     /// <summary>The folder, full path, links followed.</summary>
@@ -158,6 +159,24 @@ public sealed class DeskFolder : IDisposable
     {
         var path = System.IO.Path.Combine(Root, plan.Stem + ending);
         return StaysInside(path) ? Checked<string>.Good(path) : Checked<string>.Bad(Fault.OfFile(plan.Stem + ending, "leads out of the folder", "put the file itself there"));
+    }
+
+    /// <summary>One look by the clock; while one goes on no other is begun. Nobody waits for it: what goes wrong here must not end the desk, and is looked at again.</summary>
+    private void Look()
+    {
+        if (!_look.TryEnter()) return;
+        try
+        {
+            LookAtShops();
+        }
+        catch (Exception e) when (e is System.IO.IOException or UnauthorizedAccessException)
+        {
+            // a file in the middle of being written: the next look finds it whole
+        }
+        finally
+        {
+            _look.Exit();
+        }
     }
 
     /// <summary>Whether writing the packet beside a plan stays inside the folder.</summary>

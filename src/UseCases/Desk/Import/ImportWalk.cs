@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using System.Text.RegularExpressions;
 using Tangwright.Core;
 using Tangwright.Foundation;
 using Tangwright.Inputs;
@@ -20,7 +21,7 @@ public enum BevelTold
 }
 
 /// <summary>A drawing on its way to a plan: five answers, in any order, kept until the plan is written. The drawing stays in memory; nothing is written before the end.</summary>
-public sealed class ImportWalk
+public sealed partial class ImportWalk
 {
     private readonly DeskFolder _folder;
     private readonly byte[] _bytes;
@@ -56,7 +57,7 @@ public sealed class ImportWalk
     public ImmutableArray<(string Across, string At)> Circles => Piece is { } p ? [.. p.Holes.Select(h => (Shown.Both(Length.OfMm(h.DiameterMm)), $"{Written(h.Centre.X)}, {Written(h.Centre.Y)}"))] : [];
 
     /// <summary>What is left out, and what else there is to say, a line each.</summary>
-    public ImmutableArray<string> LeftOut => Piece?.LeftOut ?? Found.Notes;
+    public ImmutableArray<string> LeftOut => [.. (Piece?.LeftOut ?? Found.Notes).Select(Plain)];
 
     /// <summary>Where the piece begins along x, mm.</summary>
     public double LowMm => Piece?.Outline.Bounds.MinX ?? 0;
@@ -143,7 +144,10 @@ public sealed class ImportWalk
             joinMm = read.Value.Length.Mm;
         }
 
-        return DrawingReader.Loops(bytes, fileName, ImportChoice.None with { JoinMm = joinMm }).Then(found => Checked<ImportWalk>.Good(new ImportWalk(folder, fileName, bytes, joinMm, found)));
+        var loops = DrawingReader.Loops(bytes, fileName, ImportChoice.None with { JoinMm = joinMm });
+        return loops.IsGood
+            ? Checked<ImportWalk>.Good(new ImportWalk(folder, fileName, bytes, joinMm, loops.Value))
+            : Checked<ImportWalk>.Bad(loops.Faults.Select(f => f with { Remedy = Plain(f.Remedy) }));
     }
 
     /// <summary>Says what one unit of the drawing is. Places told so far were in the other unit and are asked again.</summary>
@@ -178,11 +182,11 @@ public sealed class ImportWalk
         else _holesOut.Add(index);
     }
 
-    /// <summary>Points at an end of the sharpened part: the first, then the second; then it begins anew. The shorter way between them is taken.</summary>
+    /// <summary>Points at an end of the sharpened part: the first, then the second; then it begins anew. A corner within half a millimetre is meant; the shorter way between the ends is taken.</summary>
     public void PointAtEdge(Point p)
     {
         if (Piece is not { } piece) return;
-        var at = Nearest.On(piece.Outline, p).At;
+        var at = Stops!.Corners.Where(c => c.To(p) <= 0.5).Select(c => (Point?)c).FirstOrDefault() ?? Nearest.On(piece.Outline, p).At;
         if (Edge is not { To: null, From: var from } || from.To(at) < 0.1)
         {
             Edge = (at, null);
@@ -266,7 +270,7 @@ public sealed class ImportWalk
             }
         }
 
-        var piece = Piece! with { Holes = [.. Piece!.Holes.Where((_, i) => IsHole(i))], LeftOut = [.. Piece!.LeftOut, .. Piece!.Holes.Where((_, i) => !IsHole(i)).Select(h => $"a circle you left out: {Shown.Both(Length.OfMm(h.DiameterMm))} across at {Shown.Trimmed(h.Centre.X, 2)}, {Shown.Trimmed(h.Centre.Y, 2)}")] };
+        var piece = Piece! with { Holes = [.. Piece!.Holes.Where((_, i) => IsHole(i))], Taken = [.. Piece!.Taken.Select(Plain)], LeftOut = [.. LeftOut, .. Piece!.Holes.Where((_, i) => !IsHole(i)).Select(h => $"a circle you left out: {Shown.Both(Length.OfMm(h.DiameterMm))} across at {Shown.Trimmed(h.Centre.X, 2)}, {Shown.Trimmed(h.Centre.Y, 2)}")] };
         var told = new ImportAnswers(
             Edge is { To: { } to, From: var from } ? (from, to) : null,
             Bevel == BevelTold.NotYet || Edge?.To is null ? null : new ImportedBevel(IsFull ? null : Place(Height), Place(EdgeThickness)!.Value, Bevel == BevelTold.AtPlunge ? Place(Plunge) : null),
@@ -311,6 +315,12 @@ public sealed class ImportWalk
     }
 
     private static ImmutableArray<Fault> No(string what, string message, string remedy) => [Fault.OfFile(what, $"{what}: {message}", remedy)];
+
+    /// <summary>A line without the options of the command line, which mean nothing here.</summary>
+    private static string Plain(string line) => CommandLineWords().Replace(line, m => m.Groups["join"].Success ? " by the second field" : "");
+
+    [GeneratedRegex(@", which can be taken with --loop \d+| \(if it is the piece: --loop \d+\)|; name others with --layer|(?<join> with --join)", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex CommandLineWords();
 
     private static string FreeName(DeskFolder folder, string fileName)
     {

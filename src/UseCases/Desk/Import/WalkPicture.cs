@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Tangwright.Core;
 using Tangwright.Foundation;
+using Tangwright.Inputs;
 
 namespace Tangwright.UseCases;
 
@@ -41,16 +42,19 @@ public sealed record WalkPicture(string ViewBox, double LettersMm, ImmutableArra
         var m = 0.06 * Math.Max(box.Width, box.Height);
         return new WalkPicture(
             $"{N(box.MinX - m)} {N(-box.MaxY - m)} {N(box.Width + (2 * m))} {N(box.Height + (2 * m))}",
-            0.022 * Math.Max(box.Width, 0.6 * box.Height),
+            0.042 * Math.Max(box.Width, 0.6 * box.Height),
             [
-                .. all ? shaped.Where(l => l.Number != walk.Loop).Concat(round).Select(l => new WalkLoop(l.Number, PathData.Write(l.Path, 1), l.Said, false)) : [],
+                .. all ? shaped.Where(l => l.Number < walk.Loop).Select(Left) : [],
                 .. walk.Piece is { } p ? [new WalkLoop(walk.Loop ?? 0, PathData.Write(p.Outline, 1), walk.Found.Shaped.FirstOrDefault(l => l.Number == walk.Loop)?.Said ?? "", true)] : Array.Empty<WalkLoop>(),
+                .. all ? shaped.Where(l => !(l.Number <= walk.Loop)).Concat(round).Select(Left) : [],
             ],
             [.. walk.Piece is { } held ? held.Holes.Take(400).Select((h, i) => (PathData.Write(Path.Circle(h.Centre, 0.5 * h.DiameterMm), 1), walk.IsHole(i))) : []],
             walk is { Piece: { } q, Edge: { To: { } to, From: var from } } ? PathData.Write(EdgeSpan.Of(q.Outline, from, to).Path, 1) : "",
             walk.Edge is { } e ? e.To is { } second ? [e.From, second] : [e.From] : [],
             walk.Bevel == BevelTold.AtPlunge && walk.Place(walk.Plunge) is { } x ? new WalkLine(x, box.MinY - (0.4 * m), x, box.MaxY + (0.4 * m)) : null,
             walk.HasGrip && walk.GripEnds() is { } grip ? new WalkLine(grip.From.X, grip.From.Y, grip.To.X, grip.To.Y) : null);
+
+        static WalkLoop Left(FoundLoop l) => new(l.Number, PathData.Write(l.Path, 1), l.Said, false);
     }
 
     /// <summary>A number for the picture.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Tangwright.Core;
 using Tangwright.Inputs;
 
 namespace Tangwright.UseCases;
@@ -10,7 +11,12 @@ namespace Tangwright.UseCases;
 /// <param name="Written">What stands in the file; null when nothing does.</param>
 /// <param name="Words">Words to choose from; none when it is typed.</param>
 /// <param name="IsRequired">Whether it must be filled in.</param>
-public sealed record ShopField(string Key, string Label, string Says, string? Written, ImmutableArray<string> Words, bool IsRequired);
+/// <param name="Unit">Unit of a bare number; empty where none is meant.</param>
+public sealed record ShopField(string Key, string Label, string Says, string? Written, ImmutableArray<string> Words, bool IsRequired, string Unit)
+{
+    /// <summary>Unit to show beside what is written: only a bare number needs it.</summary>
+    public string UnitShown => Written is { Length: > 0 } w && w.All(c => char.IsAsciiDigit(c) || c is '.' or ',' or ' ') ? Unit : "";
+}
 
 /// <summary>One machine, wheel, oven; its fields.</summary>
 /// <param name="Index">Which one, from 0.</param>
@@ -47,23 +53,32 @@ public static class ShopForm
         => [.. ShopKeys.Table.Headings.Select(h => new ShopPart(
             h.Name,
             Title(h.Name),
-            h.Meaning.Split(" Write the heading once")[0].Split(" These lines stand")[0].TrimEnd('.') + ".",
+            About(h),
             One(h.Name),
             h.Repeats,
             file.Has(h.Name),
             Entries(file, h.Name),
             file.Has(h.Name) || h.Name == "temper_oven" ? [] : [.. Entries(ShopStart.BuiltIn, h.Name).Select(e => Line(e.Fields))],
-            Fields(h.Name, _ => null)))];
+            Fields(file, h.Name, _ => null)))];
 
     private static ImmutableArray<ShopEntry> Entries(ShopFile file, string heading)
-        => [.. Enumerable.Range(0, file.Count(heading)).Select(i => new ShopEntry(i, file.Written(heading, i, "name") ?? One(heading), Fields(heading, k => file.Written(heading, i, k))))];
+        => [.. Enumerable.Range(0, file.Count(heading)).Select(i => new ShopEntry(i, file.Written(heading, i, "name") ?? One(heading), Fields(file, heading, k => file.Written(heading, i, k))))];
 
-    private static ImmutableArray<ShopField> Fields(string heading, Func<string, string?> written)
-        => [.. ShopKeys.Table.Under(heading).Where(k => k.Key != "tangwright").Select(k => new ShopField(k.Key, Label(k.Key), Says(k), written(k.Key), k.Kind == "true or false" ? ["true", "false"] : k.Words, k.Required))];
+    private static ImmutableArray<ShopField> Fields(ShopFile file, string heading, Func<string, string?> written)
+        => [.. ShopKeys.Table.Under(heading).Where(k => k.Key != "tangwright").Select(k => new ShopField(k.Key, Label(k.Key), Says(k), written(k.Key), k.Kind == "true or false" ? ["true", "false"] : k.Words, k.Required, k.Kind is "length" or "two lengths" ? file.Units == LengthUnit.Inch ? "in" : "mm" : ""))];
+
+    private static string About(HeadingRow heading) => heading.Name switch
+    {
+        "" => "Name and units. Another unit of bare numbers changes no size: those written so far get their old unit.",
+        "machine" or "saw" or "wheel" or "oven" => "",
+        "printer" => "The first is used unless another is asked for. Print a template, measure its two bars and write here what they measured.",
+        _ => heading.Meaning,
+    };
 
     private static string Says(KeyRow row)
     {
         var meaning = row.Meaning.TrimEnd('.') + ".";
+        if (row.Kind == "list of sizes") return $"{meaning} An empty list says that you have none. For instance {row.Example.Replace("\"", "", StringComparison.Ordinal).Trim('[', ']')}.";
         var absent = row.Default.Length == 0 || row.Kind == "true or false" ? "" : $" Left empty: {row.Default}.";
         var example = row.Words.Length > 0 || row.Kind == "true or false" ? "" : $" For instance {row.Example.Replace("\"", "", StringComparison.Ordinal).Trim('[', ']')}.";
         return meaning + absent + example;
@@ -73,7 +88,7 @@ public static class ShopForm
     {
         var said = fields.Where(f => f.Written is { Length: > 0 }).ToArray();
         var name = said.FirstOrDefault(f => f.Key == "name")?.Written;
-        var rest = string.Join("; ", said.Where(f => f.Key != "name").Select(f => $"{f.Label.ToLowerInvariant()} {f.Written}"));
+        var rest = string.Join("; ", said.Where(f => f.Key != "name").Select(f => $"{char.ToLowerInvariant(f.Label[0])}{f.Label[1..]} {f.Written} {f.UnitShown}".TrimEnd()));
         return name is null ? rest : rest.Length == 0 ? name : $"{name}: {rest}";
     }
 

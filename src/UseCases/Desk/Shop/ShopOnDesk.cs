@@ -8,11 +8,8 @@ namespace Tangwright.UseCases;
 /// <summary>One open shop file, shared by every page that shows it: its text, what was done and undone, and its file on the disk, written at each change.</summary>
 public sealed class ShopOnDesk
 {
-    private const int MostUndone = 200;
-
     private readonly Lock _lock = new();
-    private readonly List<ShopFile> _done = [];
-    private readonly Stack<ShopFile> _undone = new();
+    private readonly History<ShopFile> _history = new();
     private readonly PlanOnDisk _disk;
     private ShopFile _file;
 
@@ -44,10 +41,10 @@ public sealed class ShopOnDesk
     public string Notice { get; private set; } = "";
 
     /// <summary>Whether there is something to undo.</summary>
-    public bool CanUndo => _done.Count > 0;
+    public bool CanUndo => _history.CanUndo;
 
     /// <summary>Whether there is something to do again.</summary>
-    public bool CanRedo => _undone.Count > 0;
+    public bool CanRedo => _history.CanRedo;
 
     /// <summary>The file with the place of its values.</summary>
     internal ShopFile File => _file;
@@ -61,7 +58,7 @@ public sealed class ShopOnDesk
             var changed = change.Of(_file);
             if (!changed.IsGood) return changed.Faults;
             if (changed.Value.Text == _file.Text) return [];
-            Remember(_file);
+            _history.Remember(_file);
             _file = changed.Value;
             Save();
         }
@@ -75,10 +72,8 @@ public sealed class ShopOnDesk
     {
         lock (_lock)
         {
-            if (_done.Count == 0) return;
-            _undone.Push(_file);
-            _file = _done[^1];
-            _done.RemoveAt(_done.Count - 1);
+            if (!_history.Back(_file, out var before)) return;
+            _file = before;
             Save();
         }
 
@@ -90,9 +85,8 @@ public sealed class ShopOnDesk
     {
         lock (_lock)
         {
-            if (!_undone.TryPop(out var there)) return;
-            _done.Add(_file);
-            _file = there;
+            if (!_history.Forward(_file, out var after)) return;
+            _file = after;
             Save();
         }
 
@@ -126,31 +120,27 @@ public sealed class ShopOnDesk
             .Then(disk => ShopReader.ReadFile(disk.LastText, path)
             .Then(file => Checked<ShopOnDesk>.Good(new ShopOnDesk(disk, file))));
 
-    private void Remember(ShopFile before)
-    {
-        _done.Add(before);
-        if (_done.Count > MostUndone) _done.RemoveAt(0);
-        _undone.Clear();
-    }
-
-    /// <summary>Writes the file; when it was changed elsewhere meanwhile, ours goes beside it and theirs is taken in, so that neither is lost.</summary>
+    /// <summary>Writes the file; when it was changed elsewhere meanwhile, or lies there so that it cannot be used, ours goes beside it, so that neither is lost.</summary>
     private void Save()
     {
         var theirs = _disk.ReadAgain(remember: false);
-        if (theirs.IsGood && theirs.Value != _disk.LastText)
+        if ((_disk.IsThere && (!theirs.IsGood || FileFaults.Length > 0)) || (theirs.IsGood && theirs.Value != _disk.LastText))
         {
             var beside = _disk.WriteBeside(_file.Text);
             _disk.ReadAgain();
             TakeIn(theirs);
+            var what = FileFaults.Length > 0 ? "The file was left alone." : "The file was changed elsewhere while you worked here. What you see is the file.";
             Notice = beside.IsGood
-                ? $"The file was changed elsewhere while you worked here. What you see is the file; yours lies beside it as {System.IO.Path.GetFileName(beside.Value)}."
-                : "The file was changed elsewhere while you worked here, and yours could not be written beside it: undo brings it back.";
+                ? $"{what} What you did here lies beside it as {System.IO.Path.GetFileName(beside.Value)}."
+                : $"{what} What you did here could not be written beside it: undo brings it back.";
             return;
         }
 
         var faults = _disk.Write(_file.Text);
-        Notice = faults.IsEmpty ? "" : "Not saved: " + faults[0].Message + ". " + faults[0].Remedy + ".";
-        if (faults.IsEmpty) FileFaults = [];
+        Notice = faults.IsEmpty ? "" : $"Not saved: {faults[0].Message}. {faults[0].Remedy}.";
+        if (faults.Length > 0) return;
+        FileFaults = [];
+        _disk.LeaveBeside();
     }
 
     /// <summary>Takes in the file as it lies on the disk; while it cannot be used the last good one stays.</summary>
@@ -159,7 +149,7 @@ public sealed class ShopOnDesk
         var file = text.Then(t => ShopReader.ReadFile(t, Path));
         if (file.IsGood && file.Value.Text != _file.Text)
         {
-            Remember(_file);
+            _history.Remember(_file);
             _file = file.Value;
         }
 
