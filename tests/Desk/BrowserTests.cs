@@ -35,8 +35,8 @@ public sealed class BrowserTests(Chromium chromium, DeskOnScratch desk) : Journe
         await Eventually(() => TextOf("my-hatchet").Contains("at = [101, 18.2]", StringComparison.Ordinal));
 
         // exact entry
-        await page.GetByRole(AriaRole.Textbox, new() { Name = "diameter" }).FillAsync("1/2 in");
-        await page.GetByRole(AriaRole.Textbox, new() { Name = "diameter" }).PressAsync("Enter");
+        await page.GetByLabel("diameter", new() { Exact = true }).FillAsync("1/2 in");
+        await page.GetByLabel("diameter", new() { Exact = true }).PressAsync("Enter");
         await Eventually(() => TextOf("my-hatchet").Contains("diameter = 12.7", StringComparison.Ordinal));
 
         // an edit in a text editor appears
