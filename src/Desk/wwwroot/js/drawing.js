@@ -143,7 +143,7 @@ export class Drawing {
         drawSizes(this.sizes, view, plan.box, list);
         if (this.stale.marks || this.marks.k !== view.k) {
             const texts = list.map(s => { const l = lineOf(view, plan.box, s); return { x: (l.lx0 + l.lx1) / 2, y: (l.ly0 + l.ly1) / 2 - 6 }; });
-            this.marks.build(plan.derived.marks, [...stops.things.values()].filter(t => (t.diameter || (view.w < 500 && kindOf(t.id) === 'point')) && view.sees(t, 200)), texts);
+            this.marks.build(plan.derived.marks, [...stops.things.values()].filter(t => (t.diameter || kindOf(t.id) === 'point') && view.sees(t, 200)), texts);
         } else {
             this.marks.place();
         }

@@ -65,7 +65,7 @@ export class Marks {
         const { view } = this;
         const long = says.length * 7.5;
         const ways = [[12, 20], [12, -13], [-12 - long, 20], [-12 - long, -13], [-long / 2, 30], [-long / 2, -20], [-long / 2, 48], [-long / 2, -36]];
-        const near = holes.map(h => ({ x: view.sx(h.x) - view.sx(m.x), y: view.sy(h.y) - view.sy(m.y), r: h.diameter / 2 * view.k + 4 })).filter(h => Math.hypot(h.x, h.y) < h.r + 150);
+        const near = holes.filter(h => h.diameter || view.w < 500).map(h => ({ x: view.sx(h.x) - view.sx(m.x), y: view.sy(h.y) - view.sy(m.y), r: h.diameter / 2 * view.k + 4 })).filter(h => Math.hypot(h.x, h.y) < h.r + 150);
         const at = view.sx(m.x);
         const way = ways.find(([x, y]) => (view.w >= 500 || (at + x > 4 && at + x + long < view.w - 4)) && near.every(h => Math.hypot(h.x - Math.min(x + long, Math.max(x, h.x)), h.y - Math.min(y, Math.max(y - 12, h.y))) > h.r));
         if (!way && view.w < 500) return null;

@@ -29,7 +29,8 @@ export function pointing(d) {
         panned = false;
         pressed = fingers.size === 1 ? px : null;
         if (pressed) before = { x: view.x, y: view.y, k: view.k, own: view.own };
-        if (fingers.size > 1 || e.target.closest?.('[data-findings]')) return;
+        // a balloon that lies over a handle does not keep it from being taken hold of
+        if (fingers.size > 1 || (e.target.closest?.('[data-findings]') && !stops.hit(px, 9))) return;
         e.preventDefault();
         const t = stops.hit(px, reach(e));
         if (d.picks.on) return;
