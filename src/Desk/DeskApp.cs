@@ -1,4 +1,5 @@
 using System.Net;
+using Microsoft.AspNetCore.Components.Server.Circuits;
 using Tangwright.UseCases;
 
 namespace Tangwright.Desk;
@@ -21,6 +22,8 @@ internal static class DeskApp
         builder.Services.AddRazorComponents().AddInteractiveServerComponents();
         builder.Services.AddSingleton(folder);
         builder.Services.AddSingleton(TimeProvider.System);
+        builder.Services.AddScoped<PageHand>();
+        builder.Services.AddScoped<CircuitHandler>(s => s.GetRequiredService<PageHand>());
 
         var app = builder.Build();
         OwnPagesOnly.Use(app);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Net;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
@@ -21,7 +22,7 @@ internal static class DeskProgram
             return 0;
         }
 
-        var folder = DeskFolder.Of(request.Folder);
+        var folder = DeskFolder.Of(request.Folder, Slower);
         if (!folder.IsGood) return Say(folder.Faults[0]);
         using var open = folder.Value;
         await using var app = await Started(open, request.Port ?? DeskRequest.UsualPort) ?? (request.Port is null ? await Started(open, 0) : null);
@@ -38,6 +39,9 @@ internal static class DeskProgram
         await app.WaitForShutdownAsync();
         return 0;
     }
+
+    /// <summary>Set by the stress tests alone: makes every calculation as slow as on an old computer.</summary>
+    private static TimeSpan Slower => TimeSpan.FromMilliseconds(int.TryParse(Environment.GetEnvironmentVariable("TANGWRIGHT_DESK_SLOWER_MS"), NumberStyles.None, CultureInfo.InvariantCulture, out var ms) ? ms : 0);
 
     /// <summary>The desk listening on a port; null when the port is taken.</summary>
     private static async Task<WebApplication?> Started(DeskFolder folder, int port)

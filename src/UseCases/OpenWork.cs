@@ -23,6 +23,9 @@ public static class OpenWork
     /// <summary>Ending of a plan file.</summary>
     public const string PlanEnding = ".plan.toml";
 
+    /// <summary>Name of a shop file; NAME.shop.toml is that of one plan.</summary>
+    public const string ShopName = "shop.toml";
+
     /// <summary>Opens it.</summary>
     /// <param name="planPath">The plan file.</param>
     /// <param name="shopPath">The shop file; null: looked for.</param>
@@ -48,18 +51,22 @@ public static class OpenWork
         return name.EndsWith(PlanEnding, StringComparison.OrdinalIgnoreCase) ? name[..^PlanEnding.Length] : System.IO.Path.GetFileNameWithoutExtension(name);
     }
 
+    /// <summary>Where a plan's shop file is looked for, the first that is there counts; with what is said of it.</summary>
+    internal static ImmutableArray<(string Path, string Words)> ShopPlaces(string planPath)
+    {
+        var folder = System.IO.Path.GetDirectoryName(planPath) ?? "";
+        return
+        [
+            (System.IO.Path.Combine(folder, Stem(planPath) + "." + ShopName), $"{Stem(planPath)}.{ShopName} beside the plan"),
+            (System.IO.Path.Combine(folder, ShopName), ShopName + " beside the plan"),
+            (System.IO.Path.Combine(ProgramData.OwnFolder, ShopName), "your own " + ShopName),
+        ];
+    }
+
     private static Checked<FoundShop> FindShop(string planPath, string? named)
     {
         var folder = System.IO.Path.GetDirectoryName(planPath) ?? "";
-        (string Path, string Words)[] places = named is not null
-            ? [(named, "the shop file named: " + named)]
-            :
-            [
-                (System.IO.Path.Combine(folder, Stem(planPath) + ".shop.toml"), Stem(planPath) + ".shop.toml beside the plan"),
-                (System.IO.Path.Combine(folder, "shop.toml"), "shop.toml beside the plan"),
-                (System.IO.Path.Combine(ProgramData.OwnFolder, "shop.toml"), "your own shop.toml"),
-            ];
-        foreach (var (path, words) in places)
+        foreach (var (path, words) in named is not null ? [(named, "the shop file named: " + named)] : ShopPlaces(planPath))
         {
             if (named is null && !System.IO.File.Exists(path)) continue;
             return TextFile.Read(path)

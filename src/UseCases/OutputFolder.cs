@@ -41,6 +41,9 @@ public static class OutputFolder
                 waiting.Add((temporary, f.Path));
                 using var s = new System.IO.FileStream(temporary, System.IO.FileMode.Create, System.IO.FileAccess.Write);
                 s.Write(f.Bytes.Span);
+
+                // who may read and write it stays as it was
+                if (!OperatingSystem.IsWindows() && System.IO.File.Exists(f.Path)) System.IO.File.SetUnixFileMode(s.SafeFileHandle, System.IO.File.GetUnixFileMode(f.Path));
             }
 
             foreach (var (temporary, final) in waiting)

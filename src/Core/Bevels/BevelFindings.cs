@@ -12,6 +12,7 @@ public static class BevelFindings
     public static IEnumerable<Finding> IntoHoles(Results r, EdgeSpan? edge, ImmutableArray<HoleClearance> clearances)
     {
         if (edge is null || r.Plan.Bevel is not { } bevel) yield break;
+        var remedy = new WebRemedy(r);
         foreach (var c in clearances)
         {
             // the edge is part of the outline, so it lies no nearer than that
@@ -31,7 +32,10 @@ public static class BevelFindings
                 $"rim {Shown.Both(Length.OfMm(rim))} from the edge",
                 bevel.Height is { } at ? $"{Shown.Both(at)}, the bevel's height" : "clear of a bevel to the spine",
                 "geometry",
-                bevel.Height is { } now && rim > 0 ? $"a bevel {Shown.Both(Length.OfMm(Math.Floor(rim * 10) / 10))} high, or move the hole {Shown.Both(now - Length.OfMm(rim))} away from the edge" : "move the hole off the bevel, or end the bevel before it");
+                bevel.Height is { } now && rim > 0 ? $"a bevel {Shown.Both(Length.OfMm(Math.Floor(rim * 10) / 10))} high, or move the hole {Shown.Both(now - Length.OfMm(rim))} away from the edge" : "move the hole off the bevel, or end the bevel before it")
+            {
+                Ways = [.. Lower(r, rim), .. bevel.Height is { } high && rim > 0 ? HoleWays.Moved(remedy.Along(h, (h.At - foot.At).Unit, high.Mm - rim)) : []],
+            };
         }
     }
 
@@ -52,7 +56,10 @@ public static class BevelFindings
             Shown.Both(height),
             $"at most {Shown.Both(deepest)} of steel square to the edge",
             "geometry",
-            $"a height of {Shown.Both(Length.OfMm(Math.Floor(Median(depths) * 10) / 10))} or less, or \"full\" to grind to the spine");
+            $"a height of {Shown.Both(Length.OfMm(Math.Floor(Median(depths) * 10) / 10))} or less, or \"full\" to grind to the spine")
+        {
+            Ways = [.. Lower(r, Median(depths)), new RemedyWay("grind to the spine", [new WordSet("bevel", "height", "full")])],
+        };
     }
 
     /// <summary>Hollow and convex bevels stand in as flat.</summary>
@@ -92,6 +99,13 @@ public static class BevelFindings
         }
 
         return [.. depths];
+    }
+
+    /// <summary>A bevel no higher than so much; none when nothing would be left of it.</summary>
+    private static ImmutableArray<RemedyWay> Lower(Results r, double mostMm)
+    {
+        var height = PlanStep.SizeDown(mostMm, r.Plan.Units);
+        return height.Mm > 0 ? [new RemedyWay($"grind the bevel {Shown.Both(height)} high", [new LengthSet("bevel", "height", height)])] : [];
     }
 
     private static double Median(double[] values)

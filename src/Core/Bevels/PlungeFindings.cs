@@ -29,7 +29,10 @@ public static class PlungeFindings
                 Shown.Both(off),
                 Shown.Both(Length.OfMm(MissMm)),
                 SourceTag.CommonPractice,
-                $"lengthen the edge by {Shown.Both(off)}, or move the plunge line as far towards it");
+                $"lengthen the edge by {Shown.Both(off)}, or move the plunge line as far towards it")
+            {
+                Ways = [.. PlungeWays.LineThrough(r, plunge, end), .. PlungeWays.EdgeTo(r, edge, plunge, end, shorter: false)],
+            };
         }
         else if (ahead < -MissMm)
         {
@@ -42,7 +45,10 @@ public static class PlungeFindings
                 Shown.Both(off),
                 Shown.Both(Length.OfMm(MissMm)),
                 SourceTag.CommonPractice,
-                $"end the edge {Shown.Both(off)} sooner, or move the plunge line as far back");
+                $"end the edge {Shown.Both(off)} sooner, or move the plunge line as far back")
+            {
+                Ways = [.. PlungeWays.EdgeTo(r, edge, plunge, end, shorter: true), .. PlungeWays.LineThrough(r, plunge, end)],
+            };
         }
     }
 
@@ -64,10 +70,14 @@ public static class PlungeFindings
                 good ? $"{Shown.Both(Length.OfMm(Math.Abs((nearest - plunge.A).Cross(way))))} off the nearest point of the outline" : "one point twice",
                 $"between x {Shown.Both(Length.OfMm(box.MinX))} and {Shown.Both(Length.OfMm(box.MaxX))}",
                 "geometry",
-                "move the plunge line to the end of the edge");
+                "move the plunge line to the end of the edge")
+            {
+                Ways = PlungeWays.ToEdge(r, plunge, good),
+            };
             yield break;
         }
 
+        var remedy = new WebRemedy(r);
         foreach (var h in r.Holes)
         {
             var off = Math.Abs((h.At - plunge.A).Cross(way));
@@ -82,7 +92,10 @@ public static class PlungeFindings
                 $"{Shown.Both(Length.OfMm(off))} from its centre",
                 $"{Shown.Both(h.Diameter / 2)}, its radius",
                 "geometry",
-                $"move the plunge line or the hole {Shown.Both(Length.OfMm(radius - off))}");
+                $"move the plunge line or the hole {Shown.Both(Length.OfMm(radius - off))}")
+            {
+                Ways = PlungeWays.OffHole(r, remedy, plunge, h, radius - off),
+            };
         }
     }
 

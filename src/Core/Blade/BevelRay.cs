@@ -7,7 +7,7 @@ namespace Tangwright.Core;
 internal sealed class BevelRay
 {
     private readonly Region _piece;
-    private readonly EdgeSpan _edge;
+    private readonly FullHeight _full;
     private readonly GrindProfile[] _profiles;
     private readonly RayHits _boundary;
     private readonly RayHit[] _hits;
@@ -21,19 +21,16 @@ internal sealed class BevelRay
 
     public BevelRay(Region piece, EdgeSpan edge, PlungeLine? plunge, GrindProfile[] profiles, Point origin)
     {
-        (_piece, _edge, _profiles, _origin) = (piece, edge, profiles, origin);
+        (_piece, _profiles, _origin) = (piece, profiles, origin);
         _boundary = new RayHits(piece);
+        _full = new FullHeight(piece, edge, _boundary);
         _hits = new RayHit[_boundary.MostHits];
         _outerCount = piece.Outer.Segments.Length;
         var box = piece.Outer.Bounds;
         _far = new Point(box.Width, box.Height).Length * 1.001;
         MostReach = profiles[0].HeightMm is { } h ? profiles.Max(p => p.Reach(h)) : _far;
         _ball = new RollingBall(edge.Path, Math.Min(MostReach, _far));
-        if (plunge is not null)
-        {
-            var side = (plunge.B - plunge.A).Unit.Left;
-            _plunge = (plunge.A, (edge.Middle - plunge.A).Dot(side) >= 0 ? side : -side);
-        }
+        if (plunge is not null) _plunge = (plunge.A, SteelThickness.GroundSide(edge, plunge));
     }
 
     /// <summary>Furthest any ray can take steel, mm.</summary>
@@ -63,8 +60,9 @@ internal sealed class BevelRay
     /// <returns>The ray's story.</returns>
     public int Add(Point p, Point u, double width, double spread, double curvature, bool? startsInSteel, Span<double> values)
     {
-        var story = 1;
-        var h = _profiles[0].HeightMm ?? FullHeight(p, u, ref story);
+        var (story, halved) = (1, false);
+        var h = _profiles[0].HeightMm ?? _full.Along(p, u, out halved);
+        if (halved) story += 100;
         if (h <= 0) return story;
         var (least, most, end) = (0.0, IsFullHeight ? Math.Min(_far, Reach(h)) : MostReach, 1);
         if (_plunge is { } plunge)
@@ -121,23 +119,6 @@ internal sealed class BevelRay
         var most = 0.0;
         foreach (var profile in _profiles) most = Math.Max(most, profile.Reach(h));
         return most;
-    }
-
-    // to the first exit through the outline; half of it when that is through the sharpened part itself
-    private double FullHeight(Point p, Point u, ref int story)
-    {
-        var n = _boundary.Along(p, u, 1e-7, _far, _hits);
-        for (var i = 0; i < n; i++)
-        {
-            var hit = _hits[i];
-            if (hit.Segment >= _outerCount || hit.Side == 0) continue;
-            if (hit.Side > 0) return 0;
-            if (!_edge.Holds(hit.Segment, hit.T)) return hit.Distance;
-            story += 100;
-            return 0.5 * hit.Distance;
-        }
-
-        return 0;
     }
 
     private void Take(Point p, Point u, double from, double to, double width, double spread, double h, Span<double> values)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Tangwright.Foundation;
 
 namespace Tangwright.Core;
@@ -25,7 +26,10 @@ public static class GripFindings
                 $"{Shown.Both(Length.OfMm(foot.Distance))} outside",
                 "on the piece",
                 "geometry",
-                $"move it to x {Shown.Both(Length.OfMm(foot.At.X))}, y {Shown.Both(Length.OfMm(foot.At.Y))} or further in");
+                $"move it to x {Shown.Both(Length.OfMm(foot.At.X))}, y {Shown.Both(Length.OfMm(foot.At.Y))} or further in")
+            {
+                Ways = [new RemedyWay($"move the {name} end to x {Shown.Both(Length.OfMm(foot.At.X))}, y {Shown.Both(Length.OfMm(foot.At.Y))}", [new PointSet("grip", name == "front" ? "from" : "to", PlanStep.Near(foot.At, r.Plan.Units))])],
+            };
         }
     }
 
@@ -44,6 +48,18 @@ public static class GripFindings
             Shown.Both(length),
             $"{Shown.Both(Length.OfMm(FourFingersMm))} to {Shown.Both(Length.OfMm(125))}",
             SourceTag.CommonPractice,
-            $"lengthen it by {Shown.Both(Length.OfMm(FourFingersMm) - length)}, if it is meant for the whole hand");
+            $"lengthen it by {Shown.Both(Length.OfMm(FourFingersMm) - length)}, if it is meant for the whole hand")
+        {
+            Ways = [.. Longer(r, grip.From, grip.To, "to", "rear"), .. Longer(r, grip.To, grip.From, "from", "front")],
+        };
+    }
+
+    /// <summary>One end moved outwards along the grip until four fingers have room; none when it would leave the piece.</summary>
+    private static ImmutableArray<RemedyWay> Longer(Results r, Point stays, Point moves, string key, string name)
+    {
+        var to = PlanStep.Near(stays + ((moves - stays).Unit * (FourFingersMm + (2 * PlanStep.FineMm(r.Plan.Units)))), r.Plan.Units);
+        return Inside.Of(r.Piece.Outer, to)
+            ? [new RemedyWay($"move the {name} end {Shown.Both(Length.OfMm(moves.To(to)))} outwards, to x {Shown.Both(Length.OfMm(to.X))}, y {Shown.Both(Length.OfMm(to.Y))}", [new PointSet("grip", key, to)])]
+            : [];
     }
 }

@@ -43,9 +43,18 @@ public static class DrillFindings
                     Shown.Both(first.Diameter),
                     $"nearest owned: {Named(below)} below, {Named(above)} above",
                     "sizes listed in the shop file",
-                    Remedy(first.Diameter, below, above, tool)));
+                    Remedy(first.Diameter, below, above, tool))
+                {
+                    Ways = [.. Near(first, below, above).Select(near => HoleWays.InSizes(r.Plan, size.Select(h => (h, near))))],
+                });
         }
     }
+
+    /// <summary>The sizes to offer, the nearest first; none under half or over twice the planned one.</summary>
+    private static IEnumerable<DrillSize> Near(PlacedHole hole, DrillSize? below, DrillSize? above)
+        => new[] { below, above }.OfType<DrillSize>()
+            .Where(s => s.Diameter.Mm >= HoleWays.LeastShare * hole.Diameter.Mm && HoleWays.LeastShare * s.Diameter.Mm <= hole.Diameter.Mm)
+            .OrderBy(s => Math.Abs((s.Diameter - hole.Diameter).Mm));
 
     private static string Remedy(Length d, DrillSize? below, DrillSize? above, string tool)
     {

@@ -10,8 +10,10 @@ public static class HolePlaceFindings
     private const double SameMm = 0.01;
 
     /// <summary>Holes outside or across the outline.</summary>
-    public static IEnumerable<Finding> Outside(ImmutableArray<HoleClearance> clearances)
+    public static IEnumerable<Finding> Outside(Results r, ImmutableArray<HoleClearance> clearances)
     {
+        var remedy = new WebRemedy(r);
+        var web = WebLimits.WarnMm(r.Plan.Stock.Thickness);
         foreach (var c in clearances)
         {
             if (c.WebMm >= 0) continue;
@@ -26,13 +28,21 @@ public static class HolePlaceFindings
                 c.Inside ? $"{Shown.Both(Length.OfMm(c.CentreMm))} from centre to outline" : $"centre {Shown.Both(Length.OfMm(c.CentreMm))} outside",
                 $"{Shown.Both(c.Hole.Diameter / 2)}, its radius",
                 "geometry",
-                $"move {name} {Shown.Both(clear)} into the piece to lie just inside, and further for a web, or leave it out");
+                $"move {name} {Shown.Both(clear)} into the piece to lie just inside, and further for a web, or leave it out")
+            {
+                Ways =
+                [
+                    .. HoleWays.Moved(c.Inside ? remedy.Moved(c.Hole, c.Foot, web - c.WebMm) : remedy.Along(c.Hole, (c.Foot - c.Hole.At).Unit, clear.Mm + web)),
+                    .. HoleWays.LeftOut(c.Hole),
+                ],
+            };
         }
     }
 
     /// <summary>Holes that run into one another, and holes written twice.</summary>
     public static IEnumerable<Finding> Overlaps(Results r)
     {
+        var remedy = new WebRemedy(r);
         foreach (var (a, b, web) in HolePairs.CloserThan(r.Holes, 0))
         {
             var twice = a.At.To(b.At) < SameMm && Math.Abs((a.Diameter - b.Diameter).Mm) < SameMm;
@@ -45,7 +55,21 @@ public static class HolePlaceFindings
                 $"centres {Shown.Both(Length.OfMm(a.At.To(b.At)))} apart",
                 $"more than {Shown.Both((a.Diameter + b.Diameter) / 2)}, both radii",
                 "geometry",
-                twice ? $"leave out {b.Name}" : $"move them {Shown.Both(Length.OfMm(-web))} further apart, and {Shown.Both(Length.OfMm(WebLimits.WarnMm(r.Plan.Stock.Thickness)))} more for a web, or leave one out");
+                twice ? $"leave out {b.Name}" : $"move them {Shown.Both(Length.OfMm(-web))} further apart, and {Shown.Both(Length.OfMm(WebLimits.WarnMm(r.Plan.Stock.Thickness)))} more for a web, or leave one out")
+            {
+                Ways = twice ? LeftOut(b, a) : [.. HoleWays.Moved(Apart(r, remedy, a, b, web)), .. LeftOut(b, a)],
+            };
         }
     }
+
+    /// <summary>The smaller hole moved away from the larger one, or else the larger from the smaller.</summary>
+    private static WebChange? Apart(Results r, WebRemedy remedy, PlacedHole a, PlacedHole b, double webMm)
+    {
+        var missing = WebLimits.WarnMm(r.Plan.Stock.Thickness) - webMm;
+        var (large, small) = a.Diameter >= b.Diameter ? (a, b) : (b, a);
+        return small.Row is null && remedy.Moved(small, large.At, missing) is { } moved ? moved : remedy.Moved(large, small.At, missing);
+    }
+
+    private static ImmutableArray<RemedyWay> LeftOut(PlacedHole one, PlacedHole other)
+        => HoleWays.LeftOut(one) is { IsEmpty: false } way ? way : HoleWays.LeftOut(other);
 }

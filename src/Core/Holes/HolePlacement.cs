@@ -33,7 +33,7 @@ public static class HolePlacement
     }
 
     /// <summary>Diameters of a row: one for all, two graded evenly, or as written. mm.</summary>
-    private static double[] Diameters(HoleRow row)
+    internal static double[] Diameters(HoleRow row)
     {
         var d = row.Diameters;
         if (d.IsDefaultOrEmpty) return [];

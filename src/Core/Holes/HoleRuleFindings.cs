@@ -19,7 +19,7 @@ public static class HoleRuleFindings
     private const string Structural = "EN 1993-1-8:2005 table 3.3, a rule for bolted plates";
 
     /// <summary>Centre to outline under 1.2 diameters.</summary>
-    public static IEnumerable<Finding> EdgeDistance(ImmutableArray<HoleClearance> clearances)
+    public static IEnumerable<Finding> EdgeDistance(Results r, ImmutableArray<HoleClearance> clearances)
     {
         var named = clearances.Where(c => c.WebMm >= 0 && c.CentreMm < (EdgeDiameters * c.Hole.Diameter.Mm) - 1e-6).ToArray();
         if (named.Length == 0) yield break;
@@ -33,7 +33,10 @@ public static class HoleRuleFindings
             $"least {Shown.Number(worst.CentreMm / worst.Hole.Diameter.Mm, 2)} diameters at {worst.Hole.Name}: {Shown.Both(Length.OfMm(worst.CentreMm))}",
             $"{EdgeDiameters} diameters: {Shown.Both(worst.Hole.Diameter * EdgeDiameters)} there",
             Structural,
-            $"at {worst.Hole.Name} a hole of {Shown.Both(Length.OfMm(Math.Floor(worst.CentreMm / EdgeDiameters * 10) / 10))} would meet it; a lightened handle need not");
+            $"at {worst.Hole.Name} a hole of {Shown.Both(Length.OfMm(Math.Floor(worst.CentreMm / EdgeDiameters * 10) / 10))} would meet it; a lightened handle need not")
+        {
+            Ways = HoleWays.Resized(r.Plan, named.Select(c => (c.Hole, HoleWays.AtMost(r.Shop, r.Plan.Units, c.Hole, c.CentreMm / EdgeDiameters)))),
+        };
     }
 
     /// <summary>Centre to centre under 2.2 diameters of the larger hole.</summary>
@@ -60,7 +63,13 @@ public static class HoleRuleFindings
             $"least {Shown.Number(worst.Ratio, 2)} diameters between {worst.A.Name} and {worst.B.Name}: {Shown.Both(Length.OfMm(worst.A.At.To(worst.B.At)))}",
             $"{PitchDiameters} diameters: {Shown.Both(larger * PitchDiameters)} there",
             Structural,
-            $"a pitch of {Shown.Both(larger * PitchDiameters)} between {worst.A.Name} and {worst.B.Name} would meet it; a row along the handle need not");
+            $"a pitch of {Shown.Both(larger * PitchDiameters)} between {worst.A.Name} and {worst.B.Name} would meet it; a row along the handle need not")
+        {
+            Ways = HoleWays.Resized(r.Plan, close.SelectMany(p => new[] { (Hole: p.A, Mm: p.A.At.To(p.B.At)), (Hole: p.B, Mm: p.A.At.To(p.B.At)) })
+                .Where(p => p.Hole.Diameter.Mm * PitchDiameters > p.Mm)
+                .GroupBy(p => p.Hole)
+                .Select(g => (g.Key, HoleWays.AtMost(r.Shop, r.Plan.Units, g.Key, g.Min(p => p.Mm) / PitchDiameters)))),
+        };
     }
 
     /// <summary>Diameter over 0.45 of the height of the piece at the hole, square to the grip or else to x.</summary>
@@ -98,7 +107,10 @@ public static class HoleRuleFindings
             $"most {Shown.Number(worst.Hole.Diameter.Mm / worst.HeightMm, 2)} of the height at {worst.Hole.Name}: {Shown.Both(worst.Hole.Diameter)} of {Shown.Both(Length.OfMm(worst.HeightMm))}",
             $"{HeightShare} of the height: {Shown.Both(Length.OfMm(HeightShare * worst.HeightMm))} there",
             "stress of a bar with a centred hole, bent in its plane (after Heywood 1952, from memory)",
-            $"at {worst.Hole.Name} a hole of {Shown.Both(Length.OfMm(Math.Floor(HeightShare * worst.HeightMm * 10) / 10))} would meet it");
+            $"at {worst.Hole.Name} a hole of {Shown.Both(Length.OfMm(Math.Floor(HeightShare * worst.HeightMm * 10) / 10))} would meet it")
+        {
+            Ways = HoleWays.Resized(r.Plan, wide.Select(w => (w.Hole, HoleWays.AtMost(r.Shop, r.Plan.Units, w.Hole, HeightShare * w.HeightMm)))),
+        };
     }
 
     private static string Names(IEnumerable<string> names)

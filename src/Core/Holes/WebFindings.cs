@@ -12,7 +12,7 @@ public static class WebFindings
     public static IEnumerable<Finding> ToOutline(Results r, ImmutableArray<HoleClearance> clearances)
     {
         var t = r.Plan.Stock.Thickness;
-        var remedy = new WebRemedy(r.Piece.Outer, r.Holes, r.Shop, t);
+        var remedy = new WebRemedy(r);
         foreach (var c in clearances)
         {
             if (c.WebMm < 0 || WebLimits.Judge(c.WebMm, t) is not { } severity) continue;
@@ -28,7 +28,10 @@ public static class WebFindings
                 Shown.Both(Length.OfMm(c.WebMm)),
                 LimitOf(severity, t),
                 SourceTag.CommonPractice,
-                remedy.InWords(smaller, moved, c.Hole.Name));
+                remedy.InWords(smaller, moved, c.Hole.Name))
+            {
+                Ways = c.Hole.Row is null ? [.. Smaller(r, smaller), .. HoleWays.Moved(moved)] : RowWays.SmallerToOutline(r, c.Hole, Size(r, smaller), WebLimits.WarnMm(t)),
+            };
         }
     }
 
@@ -36,7 +39,7 @@ public static class WebFindings
     public static IEnumerable<Finding> ToHole(Results r)
     {
         var t = r.Plan.Stock.Thickness;
-        var remedy = new WebRemedy(r.Piece.Outer, r.Holes, r.Shop, t);
+        var remedy = new WebRemedy(r);
         foreach (var (a, b, web) in HolePairs.CloserThan(r.Holes, WebLimits.WarnMm(t)))
         {
             if (web < 0 || WebLimits.Judge(web, t) is not { } severity) continue;
@@ -53,9 +56,18 @@ public static class WebFindings
                 Shown.Both(Length.OfMm(web)),
                 LimitOf(severity, t),
                 SourceTag.CommonPractice,
-                remedy.InWords(smaller, moved, large.Name));
+                remedy.InWords(smaller, moved, large.Name))
+            {
+                Ways = a.Row is not null && a.Row == b.Row ? RowWays.Smaller(r, a, WebLimits.WarnMm(t)) : [.. Smaller(r, smaller), .. HoleWays.Moved(moved)],
+            };
         }
     }
+
+    private static ImmutableArray<RemedyWay> Smaller(Results r, WebChange? smaller)
+        => smaller is null ? [] : HoleWays.Resized(r.Plan, (smaller.Hole, Size(r, smaller)));
+
+    private static DrillSize? Size(Results r, WebChange? smaller)
+        => smaller is null ? null : HoleWays.AtMost(r.Shop, r.Plan.Units, smaller.Hole, smaller.Diameter!.Value.Mm);
 
     private static string LimitOf(Severity severity, Length t) => severity == Severity.Warning
         ? $"{Shown.Both(Length.OfMm(WebLimits.WarnMm(t)))}, {ForWarning}"

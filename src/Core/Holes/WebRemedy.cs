@@ -23,12 +23,14 @@ public sealed class WebRemedy
     private readonly ImmutableArray<PlacedHole> _holes;
     private readonly Shop _shop;
     private readonly double _limitMm;
+    private readonly double _stepMm;
 
     /// <summary>For the holes of a piece.</summary>
-    public WebRemedy(Path outline, ImmutableArray<PlacedHole> holes, Shop shop, Length thickness)
+    public WebRemedy(Results r)
     {
-        (_outline, _holes, _shop) = (outline, holes, shop);
-        _limitMm = WebLimits.WarnMm(thickness);
+        (_outline, _holes, _shop) = (r.Piece.Outer, r.Holes, r.Shop);
+        _limitMm = WebLimits.WarnMm(r.Plan.Stock.Thickness);
+        _stepMm = PlanStep.MoveMm(r.Plan.Units);
     }
 
     /// <summary>The largest diameter, in steps of 0.1 mm, that leaves the missing steel on one side; null when it would be under half of the planned one.</summary>
@@ -40,17 +42,25 @@ public sealed class WebRemedy
         return d >= LeastShare * hole.Diameter.Mm && d > 0 ? new WebChange(hole, Length.OfMm(d), null) : null;
     }
 
-    /// <summary>The smallest step away from a point, in hundredths of a millimetre, after which every web of the hole passes or is no worse than before.</summary>
+    /// <summary>The smallest step away from a point, in hundredths of a millimetre or thousandths of an inch as the plan is, after which every web of the hole passes or is no worse than before.</summary>
     /// <param name="hole">The hole.</param>
     /// <param name="from">The point to move away from.</param>
     /// <param name="missingMm">Steel missing, mm.</param>
     public WebChange? Moved(PlacedHole hole, Point from, double missingMm)
     {
-        var away = (hole.At - from).Unit;
+        return Along(hole, (hole.At - from).Unit, missingMm);
+    }
+
+    /// <summary>The smallest step one way after which every web of the hole passes or is no worse than before.</summary>
+    /// <param name="hole">The hole.</param>
+    /// <param name="away">Which way, of length 1.</param>
+    /// <param name="missingMm">How far at least, mm.</param>
+    public WebChange? Along(PlacedHole hole, Point away, double missingMm)
+    {
         if (away.Length == 0) return null;
         for (var extra = 0; extra < 4; extra++)
         {
-            var need = missingMm + (0.01 * extra);
+            var need = missingMm + (_stepMm * extra);
             var straight = Math.Abs(away.X) >= Math.Abs(away.Y)
                 ? new Point(Away(need / away.X), 0)
                 : new Point(0, Away(need / away.Y));
@@ -71,15 +81,15 @@ public sealed class WebRemedy
         return drill.Length + move.Length > 0 ? drill + move : $"move {name} or leave it out: no small change of this hole alone passes";
     }
 
-    private static string StepInWords(Point step)
+    internal static string StepInWords(Point step)
     {
         var x = step.X == 0 ? "" : $"{Shown.Both(Length.OfMm(Math.Abs(step.X)))} {(step.X > 0 ? "right" : "left")}";
         var y = step.Y == 0 ? "" : $"{Shown.Both(Length.OfMm(Math.Abs(step.Y)))} {(step.Y > 0 ? "up" : "down")}";
         return x.Length > 0 && y.Length > 0 ? $"{x} and {y}" : x + y;
     }
 
-    /// <summary>Rounded away from zero to the next hundredth.</summary>
-    private static double Away(double mm) => Math.Sign(mm) * Math.Ceiling((Math.Abs(mm) * 100) - 1e-6) / 100;
+    /// <summary>Rounded away from zero to the next step.</summary>
+    private double Away(double mm) => Math.Sign(mm) * _stepMm * Math.Ceiling((Math.Abs(mm) / _stepMm) - 1e-6);
 
     private string Owned(Length atMost)
     {

@@ -27,7 +27,10 @@ public static class BarFitFindings
                 Shown.Both(height),
                 Shown.Both(width),
                 Nominal,
-                $"a bar at least {Shown.Both(height + Length.OfMm(2 * MillEdgeMm))} wide, or {Shown.Both(height - width)} off the height");
+                $"a bar at least {Shown.Both(height + Length.OfMm(2 * MillEdgeMm))} wide, or {Shown.Both(height - width)} off the height")
+            {
+                Ways = [Wider(r)],
+            };
             yield break;
         }
 
@@ -47,7 +50,10 @@ public static class BarFitFindings
                 $"{Shown.Both(-least)} past the edge",
                 "inside the bar",
                 Nominal,
-                $"an edge margin of at most {Shown.Both(Length.OfMm(Math.Max(0, spare - Math.Min(MillEdgeMm, 0.5 * spare))))}");
+                $"an edge margin of at most {Shown.Both(Length.OfMm(Math.Max(0, spare - Math.Min(MillEdgeMm, 0.5 * spare))))}")
+            {
+                Ways = [Centred(spare)],
+            };
             yield break;
         }
 
@@ -62,7 +68,10 @@ public static class BarFitFindings
                 Shown.Both(least),
                 $"{Shown.Both(Length.OfMm(MillEdgeMm))} a side",
                 SourceTag.CommonPractice + ": mill edge and scale come off",
-                spare >= (2 * MillEdgeMm) - 1e-9 ? "centre the piece in the bar" : $"a bar {Shown.Both(height + Length.OfMm(2 * MillEdgeMm))} wide or wider, or {Shown.Both(Length.OfMm((2 * MillEdgeMm) - spare))} off the height");
+                spare >= (2 * MillEdgeMm) - 1e-9 ? "centre the piece in the bar" : $"a bar {Shown.Both(height + Length.OfMm(2 * MillEdgeMm))} wide or wider, or {Shown.Both(Length.OfMm((2 * MillEdgeMm) - spare))} off the height")
+            {
+                Ways = spare >= (2 * MillEdgeMm) - 1e-9 ? [Centred(spare)] : [Wider(r)],
+            };
         }
 
         if (IsRolledBar(r.Plan.Stock) && BarTolerance.WidthWorst(width) is { } worst && spare < worst.Under.Mm - 1e-9)
@@ -99,7 +108,10 @@ public static class BarFitFindings
                 Shown.Both(length),
                 Shown.Both(bar),
                 "nominal size of the bar in the plan",
-                $"a bar at least {Shown.Both(wanted)} long, or {Shown.Both(length - bar)} off the length");
+                $"a bar at least {Shown.Both(wanted)} long, or {Shown.Both(length - bar)} off the length")
+            {
+                Ways = [Longer(r, wanted)],
+            };
         }
         else if (wanted.Mm > bar.Mm + 1e-9)
         {
@@ -112,9 +124,34 @@ public static class BarFitFindings
                 Shown.Both(wanted),
                 Shown.Both(bar),
                 "end allowance of the plan or the shop",
-                $"an end allowance of at most {Shown.Both((bar - length) / 2)}, or a bar {Shown.Both(wanted)} long");
+                $"an end allowance of at most {Shown.Both((bar - length) / 2)}, or a bar {Shown.Both(wanted)} long")
+            {
+                Ways = [Allowance(r, (bar - length) / 2), Longer(r, wanted)],
+            };
             yield return r.Plan.Layout.EndAllowance is null ? ShopFinding.Of(r.Shop, finding) : finding;
         }
+    }
+
+    private static RemedyWay Wider(Results r)
+    {
+        var margin = r.Bench.State == DrilledIn.Bar ? Math.Max(MillEdgeMm, r.Plan.Layout.EdgeMargin?.Mm ?? 0) : MillEdgeMm;
+        var width = PlanStep.SizeUp(r.Outline.Height.Mm + margin + MillEdgeMm, r.Plan.Units);
+        return new RemedyWay($"take a bar {Shown.Both(width)} wide", [new LengthSet("stock", "width", width)]);
+    }
+
+    private static RemedyWay Centred(double spareMm)
+        => new($"centre the piece in the bar: {Shown.Both(Length.OfMm(0.5 * spareMm))} a side", [new LengthSet("layout", "edge_margin", Length.OfMm(0.5 * spareMm))]);
+
+    private static RemedyWay Longer(Results r, Length wanted)
+    {
+        var length = PlanStep.SizeUp(wanted.Mm, r.Plan.Units);
+        return new RemedyWay($"take a bar {Shown.Both(length)} long", [new LengthSet("stock", "length", length)]);
+    }
+
+    private static RemedyWay Allowance(Results r, Length most)
+    {
+        var end = PlanStep.SizeDown(most.Mm, r.Plan.Units);
+        return new RemedyWay($"leave {Shown.Both(end)} at each end", [new LengthSet("layout", "end_allowance", end)]);
     }
 
     /// <summary>Thinner stock is strip, which other standards rule.</summary>

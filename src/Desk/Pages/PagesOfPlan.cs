@@ -11,5 +11,6 @@ internal static class PagesOfPlan
         ("", "Drawing"),
         ("/values", "In figures"),
         ("/sheets", "Sheets for the bench"),
+        ("/shop", "Shop"),
     ];
 }

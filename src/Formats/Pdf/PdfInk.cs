@@ -10,12 +10,6 @@ internal sealed class PdfInk(XGraphics paper, double sheetHeightMm, PdfFonts fon
 {
     private const double PointsPerMm = 72 / 25.4;
 
-    /// <summary>Dash 12 widths, gap 3 (ISO 128-2:2020, line type 02).</summary>
-    private static readonly double[] Dashed = [12, 3];
-
-    /// <summary>Long dash 24 widths, gap 3, dot half a width, gap 3 (ISO 128-2:2020, line type 04).</summary>
-    private static readonly double[] LongDashDot = [24, 3, 0.5, 3];
-
     private readonly Dictionary<Pen, XPen> _pens = [];
 
     /// <summary>Points of 1/72 in in so many mm.</summary>
@@ -134,7 +128,7 @@ internal sealed class PdfInk(XGraphics paper, double sheetHeightMm, PdfFonts fon
     {
         if (_pens.TryGetValue(pen, out var known)) return known;
         var made = new XPen(Colour(pen.Ink), Points(pen.WidthMm)) { LineCap = XLineCap.Flat, LineJoin = XLineJoin.Round };
-        if (pen.Kind != LineKind.Solid) made.DashPattern = pen.Kind == LineKind.Dashed ? Dashed : LongDashDot;
+        if (pen.Kind != LineKind.Solid) made.DashPattern = [.. DashPattern.Of(pen.Kind)];
         return _pens[pen] = made;
     }
 
@@ -153,6 +147,6 @@ internal sealed class PdfFonts
     {
         if (_made.TryGetValue((heightMm, bold), out var known)) return known;
         var em = PdfInk.Points(heightMm / Lettering.CapitalInEm);
-        return _made[(heightMm, bold)] = new XFont(EmbeddedFonts.Family, em, bold ? XFontStyleEx.Bold : XFontStyleEx.Regular, Unicode);
+        return _made[(heightMm, bold)] = new XFont(SheetFonts.Family, em, bold ? XFontStyleEx.Bold : XFontStyleEx.Regular, Unicode);
     }
 }

@@ -27,7 +27,7 @@ public static class SvgWriter
         var s = new StringBuilder();
         s.Append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         s.Append($"<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" width=\"{N(box.Width)}mm\" height=\"{N(box.Height)}mm\" viewBox=\"{N(box.MinX)} {N(-box.MaxY)} {N(box.Width)} {N(box.Height)}\">\n");
-        s.Append($"  <title>{Escaped(drawing.Title)}</title>\n");
+        s.Append($"  <title>{SvgText.Escaped(drawing.Title)}</title>\n");
         var layers = drawing.Paths.Select(p => p.Layer).Concat(drawing.Circles.Select(c => c.Layer)).Distinct(StringComparer.Ordinal).ToArray();
         var ids = Ids(layers);
         for (var i = 0; i < layers.Length; i++)
@@ -38,7 +38,7 @@ public static class SvgWriter
             foreach (var c in drawing.Circles.Where(c => c.Layer == layers[i]))
             {
                 s.Append($"    <circle cx=\"{N(c.Centre.X)}\" cy=\"{N(-c.Centre.Y)}\" r=\"{N(c.DiameterMm / 2)}\"");
-                s.Append(c.Name.Length == 0 ? "/>\n" : $"><title>{Escaped(c.Name)}</title></circle>\n");
+                s.Append(c.Name.Length == 0 ? "/>\n" : $"><title>{SvgText.Escaped(c.Name)}</title></circle>\n");
             }
 
             s.Append("  </g>\n");
@@ -61,25 +61,5 @@ public static class SvgWriter
             for (var n = 2; !used.Add(one); n++) one = $"{id}-{n}";
             return one;
         })];
-    }
-
-    /// <summary>Text safe in XML: marks escaped, characters XML does not allow dropped.</summary>
-    private static string Escaped(string text)
-    {
-        var s = new StringBuilder();
-        foreach (var rune in text.EnumerateRunes())
-        {
-            _ = rune.Value switch
-            {
-                '<' => s.Append("&lt;"),
-                '>' => s.Append("&gt;"),
-                '&' => s.Append("&amp;"),
-                '"' => s.Append("&quot;"),
-                < 0x20 or 0x7F or 0xFFFE or 0xFFFF or 0xFFFD => s.Append(' '),
-                _ => s.Append(rune),
-            };
-        }
-
-        return s.ToString();
     }
 }

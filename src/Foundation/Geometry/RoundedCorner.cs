@@ -38,14 +38,14 @@ public sealed record RoundedCorner(Segment Before, Arc Arc, Segment After)
     public static double GreatestRadius(Segment before, Segment after)
     {
         var (fits, tooLarge) = (0.0, before.Length + after.Length);
-        while (tooLarge - fits > 0.005)
+        while (tooLarge - fits > 1e-5)
         {
             var r = 0.5 * (fits + tooLarge);
             if (Of(before, after, r) is null) tooLarge = r;
             else fits = r;
         }
 
-        return Math.Floor(fits * 100) / 100;
+        return Math.Floor((fits * 100) + 1e-3) / 100;
     }
 
     private static double Turn(Segment before, Segment after)

@@ -36,7 +36,11 @@ public sealed record Finding(
     string Limit,
     string Source,
     string Remedy,
-    bool AssumedShop = false);
+    bool AssumedShop = false)
+{
+    /// <summary>Ways out that can be made for the maker, the best first; none when the remedy needs a hand or a head.</summary>
+    public ImmutableArray<RemedyWay> Ways { get; init; } = [];
+}
 
 /// <summary>A mistake in a file or a request that stops the work, with its place and what to do.</summary>
 /// <param name="File">Name of the file as the person gave it.</param>

@@ -10,6 +10,15 @@ public static class DrawingReader
     /// <param name="fileName">Its name as the person gave it.</param>
     /// <param name="choice">What the person said.</param>
     public static Checked<ImportedPiece> Read(byte[] bytes, string fileName, ImportChoice choice)
+        => Tray(bytes, fileName, choice).Then(tray => tray.MmPerUnit is null ? Bad(AskForUnits(tray)) : new LoopSorter(tray, choice).Sort());
+
+    /// <summary>Every closed loop of a drawing, to choose the outline from; or one fault that says why there is none. A drawing that does not say its unit is taken as mm and says so.</summary>
+    /// <param name="bytes">The whole file.</param>
+    /// <param name="fileName">Its name as the person gave it.</param>
+    /// <param name="choice">What the person said.</param>
+    public static Checked<FoundLoops> Loops(byte[] bytes, string fileName, ImportChoice choice) => Tray(bytes, fileName, choice).Then(tray => new LoopSorter(tray, choice).Find());
+
+    private static Checked<CurveTray> Tray(byte[] bytes, string fileName, ImportChoice choice)
     {
         if (bytes.Length > CurveTray.MostBytes)
             return Bad(Fault.OfFile(fileName, $"The file has {bytes.Length / 1e6:F0} MB; drawings up to {CurveTray.MostBytes / 1_000_000} MB are read.", "Save only the piece into a file of its own."));
@@ -23,8 +32,9 @@ public static class DrawingReader
         if (tray is null) return Bad(Fault.OfFile(fileName, "This is neither SVG nor ASCII DXF.", "Save the drawing as SVG or as ASCII DXF (R12 to 2018)."));
         if (tray.Fault is { } fault) return Bad(fault);
         if (tray.Curves.Count == 0) return Bad(Fault.OfFile(fileName, "The drawing holds no lines or curves." + NothingBut(tray), "Draw the outline with lines, arcs or curves and save it again."));
-        if (tray.MmPerUnit is null) return Bad(AskForUnits(tray));
-        return new LoopSorter(tray, choice).Sort();
+        return Checked<CurveTray>.Good(tray);
+
+        static Checked<CurveTray> Bad(Fault fault) => Checked<CurveTray>.Bad(fault);
     }
 
     private static string NothingBut(CurveTray tray)

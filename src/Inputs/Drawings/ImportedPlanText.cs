@@ -15,7 +15,8 @@ public static class ImportedPlanText
     /// <param name="steel">Name of the steel file.</param>
     /// <param name="thickness">Thickness of the stock.</param>
     /// <param name="width">Width of the bar; null when not known.</param>
-    public static string For(ImportedPiece piece, string name, LengthUnit units, string steel, Length thickness, Length? width = null)
+    /// <param name="told">What the person told besides; null: nothing.</param>
+    public static string For(ImportedPiece piece, string name, LengthUnit units, string steel, Length thickness, Length? width = null, ImportAnswers? told = null)
     {
         var unitMm = units == LengthUnit.Inch ? Length.MmPerInch : 1.0;
         string N(double mm) => PathData.Number(mm, unitMm);
@@ -35,7 +36,9 @@ public static class ImportedPlanText
         s.Append(width is { } w ? $"width = {N(w.Mm)}             # of the bar it is cut from\n\n" : "# width = \"2 in\"           # of the bar it is cut from\n\n");
         s.Append("[outline]                  # SVG path data, x along the piece, y up\n");
         s.Append($"path = \"{PathData.Write(piece.Outline, unitMm)}\"\n\n");
-        Sharpened(s, piece.Outline, N, units);
+        if (told?.Edge is { } edge) Told(s, edge, told.Bevel, N);
+        else Sharpened(s, piece.Outline, N, units);
+        if (told?.Grip is { } grip) s.Append($"\n[grip]\nfrom = [{N(grip.From.X)}, {N(grip.From.Y)}]\nto = [{N(grip.To.X)}, {N(grip.To.Y)}]\n");
         for (var i = 0; i < piece.Holes.Length; i++)
         {
             var h = piece.Holes[i];
@@ -47,6 +50,15 @@ public static class ImportedPlanText
         }
 
         return s.ToString();
+    }
+
+    private static void Told(StringBuilder s, (Point From, Point To) edge, ImportedBevel? bevel, Func<double, string> n)
+    {
+        s.Append("[edge]                     # the sharpened part, in the direction of the path\n");
+        s.Append($"from = [{n(edge.From.X)}, {n(edge.From.Y)}]\nto = [{n(edge.To.X)}, {n(edge.To.Y)}]\n");
+        if (bevel is null) return;
+        s.Append($"\n[bevel]\ngrind = \"flat\"             # flat, hollow, convex\nheight = {(bevel.HeightMm is { } h ? n(h) : "\"full\"")}\nedge_finished = {n(bevel.EdgeFinishedMm)}\n");
+        if (bevel.PlungeX is { } x) s.Append($"plunge = {n(x)}\n");
     }
 
     /// <summary>What the drawing cannot say, ready to be filled in.</summary>

@@ -19,18 +19,44 @@ internal sealed class LoopSorter(CurveTray tray, ImportChoice choice)
     private readonly List<double> _gaps = [];
     private int _frames;
 
-    public Checked<ImportedPiece> Sort()
+    public Checked<ImportedPiece> Sort() => Gathered().Then(Piece);
+
+    /// <summary>Every closed loop, each with the number it is chosen by; the one that would be taken unasked is named.</summary>
+    public Checked<FoundLoops> Find() => Gathered().Then(g =>
+    {
+        var fault = Outline(g.Shaped, g.Open, g.Loops, out var outer);
+        if (g.Shaped.Count == 0 && outer is null) return Checked<FoundLoops>.Bad(fault!);
+        return Checked<FoundLoops>.Good(new FoundLoops(
+            [.. g.Shaped.Select((l, i) => Found(l, i + 1))],
+            [.. g.Round.Where(r => !g.Shaped.Contains(r)).Select(r => Found(r, 0))],
+            outer is null || !g.Shaped.Contains(outer) ? null : g.Shaped.IndexOf(outer) + 1,
+            tray.Units,
+            tray.MmPerUnit is not null,
+            fault is null ? [.. _left, .. tray.Notes] : [$"{fault.Message} {fault.Remedy}", .. _left, .. tray.Notes]));
+
+        static FoundLoop Found(DrawnLoop l, int number) => new(number, l.Path, l.Said, l.Round?.Centre, l.Round is { } r ? 2 * r.Radius : null);
+    });
+
+    private Checked<GatheredLoops> Gathered()
     {
         var layers = tray.Curves.GroupBy(c => c.Layer, StringComparer.OrdinalIgnoreCase)
             .Select(g => new ImportedLayer(g.Key, g.Count())).OrderBy(l => l.Name, StringComparer.Ordinal).ToImmutableArray();
-        if (Curves(layers, out var curves) is { } noSuch) return Bad(noSuch);
+        if (Curves(layers, out var curves) is { } noSuch) return No(noSuch);
         var loops = Loops(curves, out var doubled, out var runs);
-        if (loops.Count > MostLoops) return Bad(Fault.OfFile(tray.File, $"The drawing has more than {MostLoops:N0} closed loops.", "Save only the piece into a file of its own."));
+        if (loops.Count > MostLoops) return No(Fault.OfFile(tray.File, $"The drawing has more than {MostLoops:N0} closed loops.", "Save only the piece into a file of its own."));
         var round = Circles(loops, ref doubled);
-        if (round.Count > MostHoles) return Bad(Fault.OfFile(tray.File, $"The drawing has more than {MostHoles:N0} circles.", "Save only the piece into a file of its own."));
+        if (round.Count > MostHoles) return No(Fault.OfFile(tray.File, $"The drawing has more than {MostHoles:N0} circles.", "Save only the piece into a file of its own."));
         var shaped = Distinct([.. loops.Where(l => l.Round is null)], ref doubled);
         var open = runs.Where(r => r.Run.Length > 1 || r.Run[0] is not Line).Select(r => new DrawnLoop(new Path(r.Run, closed: false), r.Layer)).Where(l => l.AreaMm2 > 0).ToList();
         if (doubled > 0) _left.Add($"{doubled} {(doubled == 1 ? "curve" : "curves")} drawn twice");
+        return Checked<GatheredLoops>.Good(new GatheredLoops(layers, loops, shaped, round, open, runs));
+
+        static Checked<GatheredLoops> No(Fault fault) => Checked<GatheredLoops>.Bad(fault);
+    }
+
+    private Checked<ImportedPiece> Piece(GatheredLoops g)
+    {
+        var (layers, loops, shaped, round, open, runs) = (g.Layers, g.Loops, g.Shaped, g.Round, g.Open, g.Runs);
         if (Outline(shaped, open, loops, out var outer) is { } fault) return Bad(fault);
         if (_gaps.Count > 0 && _gaps.Max() >= 5e-4)
             _taken.Add($"{_gaps.Count} loose {(_gaps.Count == 1 ? "end" : "ends")} joined, largest gap {Shown.Mm(Length.OfMm(_gaps.Max()), 3)} (tolerance {Shown.Mm(Length.OfMm(choice.JoinMm))})");
@@ -232,4 +258,6 @@ internal sealed class LoopSorter(CurveTray tray, ImportChoice choice)
     private static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
 
     private static Checked<ImportedPiece> Bad(Fault fault) => Checked<ImportedPiece>.Bad(fault);
+
+    private sealed record GatheredLoops(ImmutableArray<ImportedLayer> Layers, List<DrawnLoop> Loops, List<DrawnLoop> Shaped, List<DrawnLoop> Round, List<DrawnLoop> Open, List<(ImmutableArray<Segment> Run, string Layer)> Runs);
 }

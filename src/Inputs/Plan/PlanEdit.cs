@@ -95,7 +95,7 @@ public static class PlanEdit
         return PlanBlock.Remove(file, hole, "hole", $"hole[{Label(hole)}]", f => f.Plan.Holes.Length == file.Plan.Holes.Length - 1);
     }
 
-    private static Checked<PlanFile> Set(PlanFile file, string heading, string key, Func<TomlNode?, string> write, Func<PlanFile, TomlNode, bool> isWanted)
+    internal static Checked<PlanFile> Set(PlanFile file, string heading, string key, Func<TomlNode?, string> write, Func<PlanFile, TomlNode, bool> isWanted)
     {
         var row = PlanKeys.Table.Find(heading, key);
         if (row is null || PlanKeys.Table.Headings.First(h => h.Name == heading).Repeats) return Refused(file, $"{heading}.{key} is no single key of a plan", "name a key of docs/plan-file.md");

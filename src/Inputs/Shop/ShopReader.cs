@@ -14,6 +14,9 @@ public static partial class ShopReader
     /// <summary>The shop that is assumed when the maker has no file: data/shop.toml.</summary>
     public static Shop BuiltIn => BuiltInShop.Value;
 
+    /// <summary>The text of the built-in shop.</summary>
+    public static string BuiltInText => DataText.Of("shop.toml");
+
     /// <summary>The shop, or every fault found. Any text gives one or the other.</summary>
     /// <param name="text">The whole text of the file.</param>
     /// <param name="fileName">Name of the file, for the faults.</param>
@@ -24,10 +27,19 @@ public static partial class ShopReader
         return TomlReading.Read(source).Then(root => Read(root, source, () => rest ?? BuiltIn));
     }
 
+    /// <summary>The shop with its text, ready to be changed, or every fault found.</summary>
+    /// <param name="text">The whole text of the file.</param>
+    /// <param name="fileName">Name of the file, for the faults.</param>
+    public static Checked<ShopFile> ReadFile(string text, string fileName)
+    {
+        var source = new SourceText(text, fileName);
+        return TomlReading.Read(source).Then(root => Read(root, source, () => BuiltIn).Then(shop => Checked<ShopFile>.Good(new ShopFile(shop, fileName, text, source, root))));
+    }
+
     private static Shop ReadBuiltIn()
     {
         var nothing = new Shop("", true, UnitsShown.Both, [], [], [], [], [], null, null, null, [], Length.Zero, Length.Zero);
-        return Read(DataText.Of("shop.toml"), "data/shop.toml", nothing).Value with { IsAssumed = true };
+        return Read(BuiltInText, "data/shop.toml", nothing).Value with { IsAssumed = true };
     }
 
     private static Checked<Shop> Read(TomlTable root, SourceText source, Func<Shop> rest)

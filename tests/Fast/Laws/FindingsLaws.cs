@@ -90,7 +90,7 @@ public class FindingsLaws
             {
                 var r = TestShop.WorkedUp(TestShop.Hatchet with { Holes = [.. holes] });
                 var t = r.Plan.Stock.Thickness;
-                var remedy = new WebRemedy(r.Piece.Outer, r.Holes, r.Shop, t);
+                var remedy = new WebRemedy(r);
                 foreach (var c in HoleClearance.Of(r.Piece.Outer, r.Holes))
                 {
                     if (c.WebMm < 0 || WebLimits.Judge(c.WebMm, t) is null) continue;
@@ -124,7 +124,7 @@ public class FindingsLaws
             {
                 var r = TestShop.WorkedUp(TestShop.Hatchet with { Holes = [.. holes] });
                 var t = r.Plan.Stock.Thickness;
-                var remedy = new WebRemedy(r.Piece.Outer, r.Holes, r.Shop, t);
+                var remedy = new WebRemedy(r);
                 foreach (var (a, b, web) in HolePairs.CloserThan(r.Holes, t.Mm))
                 {
                     if (web < 0) continue;

@@ -59,7 +59,7 @@ public class FindingExamples
     [Fact]
     public void The_page_of_findings_is_fresh() => GeneratedPage.Check(FindingCodesPage.Text(), "docs", "findings.md");
 
-    private static Steel? SteelOf(Plan plan)
+    internal static Steel? SteelOf(Plan plan)
         => new[] { Repository.Path("examples", "broken", "steels"), Repository.Path("data", "steels") }
             .SelectMany(folder => System.IO.Directory.EnumerateFiles(folder, "*.toml"))
             .Select(file => SteelReader.Read(System.IO.File.ReadAllText(file), file).Value)

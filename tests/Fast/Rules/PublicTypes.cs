@@ -24,10 +24,13 @@ public class PublicTypes
     // plane geometry states "mm" once for the whole type
     private static readonly HashSet<string> SaysMmOnce = new(StringComparer.Ordinal)
     {
-        "Point", "Box", "Transform", "Segment", "Line", "Arc", "Bezier", "Path", "PathSpot", "Region", "Gauss", "RayHit", "RayHits", "RollingBall", "Nearest", "Midline",
+        "Point", "Box", "Transform", "Segment", "Line", "Arc", "Bezier", "Path", "PathSpot", "Region", "Gauss", "RayHit", "RayHits", "RollingBall", "Nearest", "Midline", "MeshPoint",
 
         // factors without unit; a number as it stands in a path's text, in the text's own unit
         "PrintScale", "PathNumber",
+
+        // its key ends with the unit
+        "FigureDifference",
     };
 
     [Fact]

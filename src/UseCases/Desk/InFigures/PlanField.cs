@@ -52,7 +52,7 @@ public sealed record PlanField(string Heading, string Item, string Key, string L
             item,
             row.Key,
             row.Key.Replace('_', ' '),
-            Sentence(row),
+            Sentence(row, written),
             written,
             InOtherUnit(row, written, file.Plan.Units),
             Choose(row),
@@ -60,11 +60,13 @@ public sealed record PlanField(string Heading, string Item, string Key, string L
             row.Kind == "path data");
     }
 
-    private static string Sentence(KeyRow row)
+    /// <summary>What it is; while it is empty also how it is written and what holds then.</summary>
+    private static string Sentence(KeyRow row, string written)
     {
-        var absent = row.Required ? "" : row.Default.Length > 0 ? $" When empty: {row.Default}." : " When empty: left out.";
+        var meaning = row.Meaning.EndsWith("...", StringComparison.Ordinal) ? row.Meaning : row.Meaning.TrimEnd('.') + ".";
+        if (written.Length > 0) return meaning;
         var example = row.Words.Length > 0 || row.Kind is "true or false" or "path data" ? "" : $" Written as {Example(row)}.";
-        return row.Meaning.TrimEnd('.') + "." + example + absent;
+        return meaning + example + (row.Required ? "" : row.Default switch { "" => " Empty: left out.", "-" => "", var d => $" Empty: {d}." });
     }
 
     /// <summary>The example of the key table without the signs of the file's form: points without brackets, texts without quotes.</summary>

@@ -70,7 +70,7 @@ public sealed record PlanInFigures(ImmutableArray<PlanGroup> Groups, ImmutableAr
         _ => char.ToUpperInvariant(heading[0]) + heading[1..].Replace('_', ' '),
     };
 
-    private static string Plain(string meaning) => meaning.Replace("`[", "", StringComparison.Ordinal).Replace("]`", "", StringComparison.Ordinal).Replace(" These lines stand before the first heading.", "", StringComparison.Ordinal);
+    private static string Plain(string meaning) => meaning.Replace("`[edge]`", "the sharpened part", StringComparison.Ordinal).Replace(" These lines stand before the first heading.", "", StringComparison.Ordinal);
 
     /// <summary>The holes a row makes: names and sizes from first to last.</summary>
     private static string Placed(Results results, HoleRow row)

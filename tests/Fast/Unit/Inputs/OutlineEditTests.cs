@@ -1,140 +1,166 @@
+using Tangwright.Core;
 using Tangwright.Foundation;
 using Tangwright.Inputs;
 
 namespace Tangwright.Tests;
 
-/// <summary>The outline changed in the plan's text: only the commands that made the touched segments are written anew.</summary>
+/// <summary>The outline's shape changed in a plan's text: only the commands of the touched segments are written anew.</summary>
 public class OutlineEditTests
 {
-    private const string Square = "M 0 0 L 100 0 L 100 30 L 0 30 Z";
+    private const string Text = """
+        tangwright = 1
+        name = "Shapes"
+        units = "mm"    # all of it
+        [stock]
+        steel = "80CrV2"
+        thickness = 4
 
-    private static PlanFile File(string path, string edge = "")
-    {
-        var read = PlanReader.Read($"""
-            tangwright = 1   # of this form
-            name = "Outline"
-            units = "mm"
-            [stock]
-            steel = "80CrV2"
-            thickness = 4
-            [outline]
-            path = "{path}"   # counter-clockwise
-            {edge}
-            # the end
-            """, "x");
-        Assert.True(read.IsGood, string.Join("\n", read.Faults));
-        return read.Value;
-    }
+        [outline]
+        # toe, then the hollow
+        path = "M0 0 L 100 0 100 30 c -10,5 -20,5 -30,0 s -20 -5 -30 0 A 25 25 0 0 1 0 30 Z"
 
-    private static PlanFile Gives(string path, Func<PlanFile, Checked<PlanFile>> edit, string now, string edge = "", string edgeNow = "")
-    {
-        var edited = edit(File(path, edge));
-        Assert.True(edited.IsGood, string.Join("\n", edited.Faults));
-        Assert.Equal(File(path, edge).Text.Replace($"\"{path}\"", $"\"{now}\"", StringComparison.Ordinal).Replace(edge.Length > 0 ? edge : "\0", edgeNow, StringComparison.Ordinal), edited.Value.Text);
-        return edited.Value;
-    }
+        [edge]
+        from = [10, 0]
+        to = [100, 0]   # the heel
+        """;
 
-    private static void Refuses(string path, Func<PlanFile, Checked<PlanFile>> edit, string message, string remedy)
-    {
-        var fault = Assert.Single(edit(File(path)).Faults);
-        Assert.Contains(message, fault.Message, StringComparison.Ordinal);
-        Assert.Contains(remedy, fault.Remedy, StringComparison.Ordinal);
-    }
+    private static PlanFile Plan(string text = Text) => PlanReader.Read(text, "shapes.plan.toml").Value;
 
-    private static Length Mm(double mm) => Length.OfMm(mm);
+    private static PlanFile Example(string name) => Plan(Repository.Text("examples", name + ".plan.toml"));
+
+    private static double Area(PlanFile f) => Math.Abs(Moments.Of(f.Plan.Outline).AreaMm2);
+
+    private static string Path(PlanFile f) => f.Text.Split('\n').Single(l => l.StartsWith("path", StringComparison.Ordinal));
+
+    private static void OnlyThePathChanged(PlanFile before, PlanFile after)
+        => Assert.Equal(before.Text.Split('\n').Where(l => !l.StartsWith("path", StringComparison.Ordinal)), after.Text.Split('\n').Where(l => !l.StartsWith("path", StringComparison.Ordinal)));
 
     [Theory]
-    [InlineData(Square, 40, 1, "M 0 0 L 40 0 L 100 0 L 100 30 L 0 30 Z")]
-    [InlineData("M0 0h100v30H0z", 40, 1, "M0 0 L 40 0 L 100 0v30H0z")]
-    [InlineData("M0 0h100v30H0z", 100, 10, "M0 0h100 L 100 10 L 100 30H0z")]
-    [InlineData("M0 0h100v30H0z", 1, 20, "M0 0h100v30H0 L 0 20 z")]
-    [InlineData("m0 0 100 0 0 30-100 0z", 40, 1, "m0 0 L 40 0 L 100 0 l 0 30-100 0z")]
-    [InlineData("M 0 0 L 100 0,100 30,0 30 Z", 40, 1, "M 0 0 L 40 0 L 100 0 L 100 30,0 30 Z")]
-    [InlineData("M 0 0 A 50 50 0 0 1 100 0 L 100 30 L 0 30 Z", 50, -60, "M 0 0 A 50 50 0 0 1 50 -50 A 50 50 0 0 1 100 0 L 100 30 L 0 30 Z")]
-    [InlineData("M 0 0 C 0 -40 100 -40 100 0 s -50 30 -100 0 z", 50, -31, "M 0 0 C 0 -20 25 -30 50 -30 C 75 -30 100 -20 100 0 C 100 40 50 30 0 0 z")]
-    public void A_point_is_added_and_the_shape_stays(string path, double x, double y, string now)
+    [InlineData(40, -1, "path = \"M0 0 L 40 0 L 100 0 L 100 30 c -10,5 -20,5 -30,0 s -20 -5 -30 0 A 25 25 0 0 1 0 30 Z\"")]
+    [InlineData(100, 12, "path = \"M0 0 L 100 0 L 100 12 L 100 30 c -10,5 -20,5 -30,0 s -20 -5 -30 0 A 25 25 0 0 1 0 30 Z\"")]
+    [InlineData(-1, 10, "path = \"M0 0 L 100 0 100 30 c -10,5 -20,5 -30,0 s -20 -5 -30 0 A 25 25 0 0 1 0 30 L 0 10 Z\"")]
+    public void A_new_point_on_a_line_splits_it_where_it_stands(double x, double y, string path)
     {
-        var after = Gives(path, f => OutlineEdit.AddPoint(f, new Point(x, y)), now);
-        var before = File(path).Plan.Outline;
-        Assert.Equal(before.Segments.Length + 1, after.Plan.Outline.Segments.Length);
-        Assert.Equal(before.Length, after.Plan.Outline.Length, 1e-6);
-        Assert.Equal(Moments.Of(before).AreaMm2, Moments.Of(after.Plan.Outline).AreaMm2, 1e-6);
+        var (before, after) = (Plan(), OutlineEdit.AddPoint(Plan(), new Point(x, y)).Value);
+        Assert.Equal(path, Path(after));
+        OnlyThePathChanged(before, after);
     }
 
     [Theory]
-    [InlineData(1, "M 0 0 L 100 30 L 0 30 Z")]
-    [InlineData(3, "M 0 0 L 100 0 L 100 30 Z")]
-    [InlineData(0, "M 100 0 L 100 30 L 0 30 Z")]
-    public void A_point_is_taken_away(int point, string now) => Gives(Square, f => OutlineEdit.RemovePoint(f, point), now);
-
-    [Fact]
-    public void Two_arcs_of_one_circle_become_one_again_and_neighbours_of_a_curve_keep_their_directions()
+    [InlineData("skeleton-hatchet")]
+    [InlineData("kitchen-knife")]
+    [InlineData("paring-knife")]
+    public void A_new_point_anywhere_keeps_the_shape(string name)
     {
-        Gives("M 0 0 A 50 50 0 0 1 50 -50 A 50 50 0 0 1 80 -40 L 100 30 L 0 30 Z", f => OutlineEdit.RemovePoint(f, 1), "M 0 0 A 50 50 0 0 1 80 -40 L 100 30 L 0 30 Z");
-        Gives("M 0 0 A 60 60 0 0 1 50 -50 A 50 50 0 0 1 80 -40 L 100 30 L 0 30 Z", f => OutlineEdit.RemovePoint(f, 1), "M 0 0 L 80 -40 L 100 30 L 0 30 Z");
-        var joined = OutlineEdit.RemovePoint(File("M 0 0 C 10 0 40 -10 50 -10 L 80 -20 L 100 30 L 0 30 Z"), 1).Value.Plan.Outline.Segments[0];
-        Assert.Equal(0, joined.Tangent(0).Cross(new Point(1, 0)), 1e-9);
-        Assert.Equal(0, joined.Tangent(1).Cross(new Point(30, -10).Unit), 1e-6);
-    }
-
-    [Fact]
-    public void A_line_becomes_a_curve_an_arc_and_a_line_again()
-    {
-        const string curve = "M 0 0 L 100 0 C 100 10 100 20 100 30 L 0 30 Z";
-        Gives(Square, f => OutlineEdit.SetKind(f, 1, SegmentKind.Curve), curve);
-        Gives(curve, f => OutlineEdit.SetKind(f, 1, SegmentKind.Straight), Square);
-
-        // a bow of a twentieth to the outside: R = (c²/4 + h²) / 2h with c = 30, h = 1.5
-        var bent = Gives(Square, f => OutlineEdit.SetKind(f, 1, SegmentKind.Arc), "M 0 0 L 100 0 A 75.75 75.75 0 0 1 100 30 L 0 30 Z");
-        Assert.Equal(101.5, bent.Plan.Outline.Bounds.MaxX, 1e-9);
-        Assert.Equal(Square, Path(OutlineEdit.SetKind(bent, 1, SegmentKind.Straight).Value));
-
-        // quarter circles by cubics: within 2.8e-4 of the radius, one for each quarter
-        var round = OutlineEdit.SetKind(File("M -50 0 A 50 50 0 0 1 50 0 L 0 30 Z"), 0, SegmentKind.Curve).Value.Plan.Outline;
-        Assert.Equal(4, round.Segments.Length);
-        for (var t = 0.0; t <= 1; t += 0.125) Assert.Equal(50, round.Segments[0].At(t).Length, 50 * 2.8e-4);
-    }
-
-    [Fact]
-    public void An_arc_is_bent_by_its_bow_and_by_its_radius()
-    {
-        const string bowed = "M 0 0 A 75 75 0 0 1 100 0 L 100 30 L 0 30 Z";
-        Gives(bowed, f => OutlineEdit.SetBow(f, 0, new Point(30, -25)), "M 0 0 A 62.5 62.5 0 0 1 100 0 L 100 30 L 0 30 Z");
-        var other = OutlineEdit.SetBow(File(bowed), 0, new Point(60, 12.5)).Value.Plan.Outline.Segments[0];
-        Assert.Equal(12.5, other.At(0.5).Y, 1e-6);
-        var great = OutlineEdit.SetBow(File(bowed), 0, new Point(50, -100)).Value.Plan.Outline;
-        Assert.Equal(-100, great.Bounds.MinY, 1e-5);
-        Gives(bowed, f => OutlineEdit.SetRadius(f, 0, Mm(60)), "M 0 0 A 60 60 0 0 1 100 0 L 100 30 L 0 30 Z");
-        Refuses(bowed, f => OutlineEdit.SetBow(f, 0, new Point(50, 0.001)), "nearly straight", "make it straight");
-        Refuses(bowed, f => OutlineEdit.SetRadius(f, 0, Mm(49)), "does not reach", "50.00 mm");
-    }
-
-    /// <summary>A square corner with legs of r: the arc begins and ends r from it. Over the start of the path too.</summary>
-    [Fact]
-    public void A_corner_is_rounded_and_the_edge_ends_where_the_arc_takes_over()
-    {
-        Gives(Square, f => OutlineEdit.RoundCorner(f, 2, Mm(8)), "M 0 0 L 100 0 L 100 22 A 8 8 0 0 1 92 30 L 0 30 Z");
-        Gives(Square, f => OutlineEdit.RoundCorner(f, 0, Mm(8)), "M 8 0 L 100 0 L 100 30 L 0 30 L 0 8 A 8 8 0 0 1 8 0 Z");
-        Gives("m0,0h100v30H0z", f => OutlineEdit.RoundCorner(f, 0, Mm(8)), "m8,0 L 100 0v30H0 L 0 8 A 8 8 0 0 1 8 0 z");
-        Gives(Square, f => OutlineEdit.RoundCorner(f, 1, Mm(8)), "M 0 0 L 92 0 A 8 8 0 0 1 100 8 L 100 30 L 0 30 Z", "[edge]\nfrom = [0, 0]\nto = [ 100, 0 ] # heel", "[edge]\nfrom = [0, 0]\nto = [ 92, 0 ] # heel");
-        Gives(Square, f => OutlineEdit.RoundCorner(f, 0, Mm(8)), "M 8 0 L 100 0 L 100 30 L 0 30 L 0 8 A 8 8 0 0 1 8 0 Z", "[edge]\nfrom = [0, 0]\nto = [ 100, 0 ] # heel", "[edge]\nfrom = [8, 0]\nto = [ 100, 0 ] # heel");
-        Refuses(Square, f => OutlineEdit.RoundCorner(f, 2, Mm(31)), "does not fit", "29.99");
-        Refuses("M 0 0 L 50 0 L 100 0 L 100 30 L 0 30 Z", f => OutlineEdit.RoundCorner(f, 1, Mm(5)), "no corner", "where it turns");
-    }
-
-    [Fact]
-    public void What_cannot_be_is_refused_with_a_reason()
-    {
-        Refuses(Square, f => OutlineEdit.AddPoint(f, new Point(100, -1)), "is there already", "between two points");
-        Refuses("M 0 0 L 100 0 L 100 30 Z", f => OutlineEdit.RemovePoint(f, 1), "needs what is left", "move the point");
-        Refuses(Square, f => OutlineEdit.MoveControl(f, 0, first: true, default), "no curve", "make it a curve");
-        foreach (var segment in new[] { -1, 4, int.MaxValue })
+        var before = Example(name);
+        for (var i = 0; i < before.Plan.Outline.Segments.Length; i++)
         {
-            Refuses(Square, f => OutlineEdit.RemovePoint(f, segment), "no such point", "another");
-            Refuses(Square, f => OutlineEdit.SetKind(f, segment, SegmentKind.Arc), "no such", "another");
-            Refuses(Square, f => OutlineEdit.RoundCorner(f, segment, Mm(1)), "no such point", "another");
+            var after = OutlineEdit.AddPoint(before, before.Plan.Outline.Segments[i].At(0.37)).Value;
+            Assert.Equal(before.Plan.Outline.Segments.Length + 1, after.Plan.Outline.Segments.Length);
+            Assert.Equal(before.Plan.Outline.Length, after.Plan.Outline.Length, 4e-6);
+            Assert.Equal(Area(before), Area(after), 4e-4);
         }
     }
 
-    private static string Path(PlanFile file) => file.Text.Split("path = \"")[1].Split('"')[0];
+    [Fact]
+    public void A_smooth_curve_after_a_moved_control_point_is_written_out_and_stays()
+    {
+        var before = Plan();
+        var after = OutlineEdit.MoveControl(before, 2, first: false, new Point(78, 41)).Value;
+        Assert.Contains("C 90 35 78 41 70 30 C 60 25 50 25 40 30 A", Path(after), StringComparison.Ordinal);
+        var was = (Bezier)before.Plan.Outline.Segments[3];
+        var now = (Bezier)after.Plan.Outline.Segments[3];
+        Assert.Equal((was.Control1, was.Control2), (now.Control1, now.Control2));
+        OnlyThePathChanged(before, after);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    [InlineData(5)]
+    public void Any_point_can_be_taken_away(int point)
+    {
+        var before = Plan();
+        var after = OutlineEdit.RemovePoint(before, point).Value;
+        Assert.Equal(before.Plan.Outline.Segments.Length - 1, after.Plan.Outline.Segments.Length);
+        Assert.DoesNotContain(after.Plan.Outline.Segments, s => s.Start.To(before.Plan.Outline.Segments[point].Start) < 0.1);
+        Assert.Contains("# the heel", after.Text, StringComparison.Ordinal);
+        foreach (var end in new[] { after.Plan.Edge!.From, after.Plan.Edge.To }) Assert.True(Nearest.Distance(after.Plan.Outline, end) < 0.05);
+    }
+
+    [Fact]
+    public void A_point_added_to_a_curve_and_taken_away_again_gives_the_curve_back()
+    {
+        var before = Plan();
+        var curve = before.Plan.Outline.Segments[2];
+        var again = OutlineEdit.RemovePoint(OutlineEdit.AddPoint(before, curve.At(0.5)).Value, 3).Value;
+        foreach (var t in new[] { 0.2, 0.5, 0.8 }) Assert.Equal(0, Nearest.Distance(again.Plan.Outline.Segments[2], curve.At(t)), 0.02);
+    }
+
+    [Fact]
+    public void A_segment_becomes_straight_an_arc_or_a_curve()
+    {
+        var before = Plan();
+        var arc = OutlineEdit.SetKind(before, 0, SegmentKind.Arc).Value;
+        var bent = Assert.IsType<Arc>(arc.Plan.Outline.Segments[0]);
+        Assert.Equal(new Point(50, -5), new Point(Math.Round(bent.At(0.5).X, 5), Math.Round(bent.At(0.5).Y, 5)));
+        var curve = OutlineEdit.SetKind(arc, 0, SegmentKind.Curve).Value;
+        Assert.Equal(0, Nearest.Distance(curve.Plan.Outline.Segments[0], bent.At(0.3)), bent.Radius * 2.8e-4);
+        var straight = OutlineEdit.SetKind(curve, 0, SegmentKind.Straight).Value;
+        Assert.Equal(before.Plan.Outline.Segments[0].At(0.5), Assert.IsType<Line>(straight.Plan.Outline.Segments[0]).At(0.5));
+        Assert.Equal(Area(before), Area(straight), 1e-6);
+    }
+
+    [Fact]
+    public void A_bow_follows_the_place_it_is_drawn_to_and_a_radius_is_kept()
+    {
+        var arc = OutlineEdit.SetKind(Plan(), 0, SegmentKind.Arc).Value;
+        var bent = OutlineEdit.SetBow(arc, 0, new Point(47, -12)).Value;
+        Assert.Equal(-12, bent.Plan.Outline.Segments[0].At(0.5).Y, 1e-5);
+        var over = OutlineEdit.SetBow(arc, 0, new Point(50, -80)).Value;
+        Assert.Equal(0, Nearest.Distance(over.Plan.Outline, new Point(50, -80)), 1e-5);
+        Assert.Contains("straight", OutlineEdit.SetBow(arc, 0, new Point(50, 0.001)).Faults[0].Remedy, StringComparison.Ordinal);
+        Assert.Equal(80, ((Arc)OutlineEdit.SetRadius(arc, 0, Length.OfMm(80)).Value.Plan.Outline.Segments[0]).Radius, 1e-9);
+        Assert.Contains("50.00 mm", OutlineEdit.SetRadius(arc, 0, Length.OfMm(20)).Faults[0].Remedy, StringComparison.Ordinal);
+    }
+
+    // closed form: a right angle rounded with r loses r² (1 − π/4)
+    [Theory]
+    [InlineData(1, 3)]
+    [InlineData(0, 5)]
+    public void Rounding_a_right_angle_takes_off_what_it_must(int corner, double radius)
+    {
+        var before = Plan(Text.Replace("M0 0 L 100 0 100 30 c -10,5 -20,5 -30,0 s -20 -5 -30 0 A 25 25 0 0 1 0 30 Z", "M0 0 L 100 0 100 30 0 30 Z", StringComparison.Ordinal));
+        var after = OutlineEdit.RoundCorner(before, corner, Length.OfMm(radius)).Value;
+        Assert.Equal(Area(before) - (radius * radius * (1 - (Math.PI / 4))), Area(after), 1e-5);
+        Assert.Single(after.Plan.Outline.Segments.OfType<Arc>(), a => Math.Abs(a.Radius - radius) < 1e-6);
+        var refused = OutlineEdit.RoundCorner(before, corner, Length.OfMm(40));
+        Assert.Contains("30.00 mm", refused.Faults[0].Remedy, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("skeleton-hatchet")]
+    [InlineData("kitchen-knife")]
+    [InlineData("paring-knife")]
+    public void Every_corner_of_the_examples_takes_a_round_that_touches_both_sides(string name)
+    {
+        var before = Example(name);
+        var (all, rounded) = (before.Plan.Outline.Segments, 0);
+        for (var i = 0; i < all.Length; i++)
+        {
+            if (RoundedCorner.GreatestRadius(all[(i + all.Length - 1) % all.Length], all[i]) is not (> 0.2 and var most)) continue;
+            var after = OutlineEdit.RoundCorner(before, i, Length.OfMm(most / 2)).Value;
+            var at = after.Plan.Outline.Segments.ToList().FindIndex(s => s is Arc a && Math.Abs(a.Radius - (most / 2)) < 1e-5);
+            var n = after.Plan.Outline.Segments.Length;
+            var (a, arc, b) = (after.Plan.Outline.Segments[(at + n - 1) % n], after.Plan.Outline.Segments[at], after.Plan.Outline.Segments[(at + 1) % n]);
+            Assert.Equal(1, a.Derivative(1).Unit.Dot(arc.Derivative(0).Unit), 1e-5);
+            Assert.Equal(1, arc.Derivative(1).Unit.Dot(b.Derivative(0).Unit), 1e-5);
+            rounded++;
+        }
+
+        Assert.True(rounded > 0);
+    }
 }

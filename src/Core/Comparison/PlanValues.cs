@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using Tangwright.Foundation;
+
+namespace Tangwright.Core;
+
+/// <summary>The values of a plan besides outline and holes, by name and in words.</summary>
+public static class PlanValues
+{
+    /// <summary>Those that are not the same, both told in the unit of the second plan.</summary>
+    public static ImmutableArray<ValueDifference> Differences(Plan was, Plan now)
+        => [.. Of(was, now.Units).Zip(Of(now, now.Units), (a, b) => new ValueDifference(b.Name, a.Value, b.Value)).Where(d => d.Was != d.Now)];
+
+    /// <summary>All of them, always as many and in the same order; an absent one is empty.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="units">Unit to tell lengths in.</param>
+    public static IEnumerable<(string Name, string Value)> Of(Plan plan, LengthUnit units)
+    {
+        var (stock, bevel, target, layout) = (plan.Stock, plan.Bevel, plan.Target, plan.Layout);
+        yield return ("name", plan.Name);
+        yield return ("revision", plan.Revision);
+        yield return ("unit of bare numbers", plan.Units == LengthUnit.Inch ? "in" : "mm");
+        yield return ("weight wanted", target.Weight is { } w ? Weight(w) + (target.WeightTolerance is { } wt ? " +/- " + Weight(wt) : "") : "");
+        yield return ("balance wanted, from datum", Size(target.BalanceFromDatum) + (target.BalanceTolerance is { } bt ? " +/- " + Size(bt) : ""));
+        yield return ("hardness wanted", target.Hardness is { } hardness ? $"{Shown.Trimmed(hardness.LowHrc, 1)} to {Shown.Trimmed(hardness.HighHrc, 1)} HRC" : "");
+        yield return ("steel", stock.Steel);
+        yield return ("thickness of the stock", Size(stock.Thickness));
+        yield return ("width of the bar", Size(stock.Width));
+        yield return ("length of the bar", Size(stock.Length));
+        yield return ("condition of the stock", stock.Condition);
+        yield return ("datum along the piece", Mark(plan.Datum.X));
+        yield return ("datum across the piece", Mark(plan.Datum.Y));
+        yield return ("name of the datum", plan.Datum.Name);
+        yield return ("edge begins", Place(plan.Edge?.From));
+        yield return ("edge ends", Place(plan.Edge?.To));
+        yield return ("bevel", bevel is null ? "" : Word(bevel.Grind) + (bevel.OneSided ? ", one face" : ", both faces"));
+        yield return ("bevel height", bevel is null ? "" : bevel.Height is { } h ? Size(h) : "full");
+        yield return ("bevel ground", bevel is null ? "" : bevel.Ground == GroundWhen.AfterHardening ? "after hardening" : "before hardening");
+        yield return ("edge before hardening", Size(bevel?.EdgeBeforeHardening));
+        yield return ("edge finished", Size(bevel?.EdgeFinished));
+        yield return ("sharpening angle", bevel?.SharpenPerSide is { } s ? Shown.PerSide(s) : "");
+        yield return ("plunge line", bevel?.Plunge is { } p ? $"{Place(p.A)} to {Place(p.B)}" : "");
+        yield return ("grip, front end", Place(plan.Grip?.From));
+        yield return ("grip, rear end", Place(plan.Grip?.To));
+        yield return ("broken edges, rims of holes", Size(plan.BrokenEdges?.Rims));
+        yield return ("broken edges, outline", Size(plan.BrokenEdges?.Outline));
+        yield return ("broken edges, form", plan.BrokenEdges is { } e ? e.Rounded ? "round" : "chamfer" : "");
+        yield return ("drilled in", Word(layout.DrilledIn));
+        yield return ("end allowance", Size(layout.EndAllowance));
+        yield return ("edge margin", Size(layout.EdgeMargin));
+
+        string Size(Length? length) => length is { } l ? units == LengthUnit.Inch ? $"{Shown.Trimmed(l.Inches, 5)} in" : $"{Shown.Trimmed(l.Mm, 4)} mm" : "";
+        string Weight(Mass m) => units == LengthUnit.Inch ? $"{Shown.Trimmed(m.Ounces, 3)} oz" : $"{Shown.Trimmed(m.Grams, 2)} g";
+        string Place(Point? point) => point is { } at ? $"x {Size(Length.OfMm(at.X))}, y {Size(Length.OfMm(at.Y))}" : "";
+        string Mark(DatumMark m) => m.Side == DatumSide.At ? Size(m.At) : Word(m.Side);
+    }
+
+    private static string Word<T>(T word)
+        where T : struct, Enum
+        => word.ToString().ToLowerInvariant();
+}

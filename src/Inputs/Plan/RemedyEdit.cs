@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using Tangwright.Core;
+using Tangwright.Foundation;
+
+namespace Tangwright.Inputs;
+
+/// <summary>Makes the changes a way out of a finding asks for, in the plan's text.</summary>
+public static class RemedyEdit
+{
+    /// <summary>All changes of a way, one after the other; none is made when one of them cannot be.</summary>
+    public static Checked<PlanFile> Make(PlanFile file, RemedyWay way)
+        => way.Changes.Aggregate(Checked<PlanFile>.Good(file), (done, change) => done.Then(f => Make(f, change)));
+
+    private static Checked<PlanFile> Make(PlanFile file, RemedyChange change) => change switch
+    {
+        HoleResized { Drill.Length: > 0 } c => PlanEdit.SetDiameter(file, c.Hole, new DrillSize(c.Drill, c.Diameter)),
+        HoleResized c => PlanEdit.SetDiameter(file, c.Hole, c.Diameter),
+        HoleMoved c => PlanEdit.MoveHole(file, c.Hole, c.To),
+        HoleLeftOut c => PlanEdit.RemoveHole(file, c.Hole),
+        RowResized c => Row(file, c),
+        LengthSet c => PlanEdit.SetLength(file, c.Heading, c.Key, c.Length),
+        WordSet c => PlanEdit.SetText(file, c.Heading, c.Key, c.Word),
+        AngleSet c => PlanEdit.Set(file, c.Heading, c.Key, _ => PathData.Number(c.Angle.Degrees, 1), (f, _) => f.Plan.Bevel?.SharpenPerSide is { } a && Math.Abs(a.Degrees - c.Angle.Degrees) < 1e-9),
+        PointSet c => PlanEdit.Set(file, c.Heading, c.Key, old => PlanEdit.PointLike(file, old, c.Point), (f, n) => PointOf(f, n) is { } p && p.To(c.Point) < 1e-9),
+        PlungeSet c => PlanEdit.Set(file, "bevel", "plunge", old => Plunge(file, old, c), (f, _) => f.Plan.Bevel?.Plunge is { } p && p.A.To(c.A) < 1e-9 && p.B.To(c.B) < 1e-9 || IsAcross(c)),
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+
+    /// <summary>Whether a line is square to the piece and so may be written as its x alone.</summary>
+    private static bool IsAcross(PlungeSet line) => Math.Abs(line.A.X - line.B.X) < 1e-9;
+
+    private static string Plunge(PlanFile file, TomlNode? old, PlungeSet line) => old switch
+    {
+        TomlList { Items: { Count: 2 } two } => string.Concat(
+            file.Source.Text.AsSpan(old.Offset, two[0].Offset - old.Offset),
+            PlanEdit.PointLike(file, two[0], line.A),
+            file.Source.Text.AsSpan(two[0].Offset + two[0].Length, two[1].Offset - two[0].Offset - two[0].Length),
+            string.Concat(PlanEdit.PointLike(file, two[1], line.B), file.Source.Text.AsSpan(two[1].Offset + two[1].Length, old.Offset + old.Length - two[1].Offset - two[1].Length))),
+        _ when IsAcross(line) => PlanEdit.LengthLike(file, old, Length.OfMm(line.A.X)),
+        _ => $"[{PlanEdit.PointLike(file, null, line.A)}, {PlanEdit.PointLike(file, null, line.B)}]",
+    };
+
+    private static Point? PointOf(PlanFile file, TomlNode node)
+        => node is TomlList { Items: { Count: 2 } pair } && PlanEdit.LengthOf(file, pair[0]) is { } x && PlanEdit.LengthOf(file, pair[1]) is { } y ? new Point(x.Mm, y.Mm) : null;
+
+    private static Checked<PlanFile> Row(PlanFile file, RowResized change)
+    {
+        var rows = (file.Root.Find("hole_row")?.Value as TomlTables)?.Items ?? [];
+        var place = file.Plan.Holes.OfType<HoleRow>().Select(r => r.Name).ToList().IndexOf(change.Row);
+        if (place < 0 || place >= rows.Count || rows[place].Find("diameters")?.Value is not { } old) return Checked<PlanFile>.Bad(Fault.OfFile(file.FileName, $"the plan has no row {NumberText.Clip(change.Row)}", "choose another"));
+        var label = (rows[place].Find("name")?.Value as TomlText)?.Value ?? "";
+        return PlanSplice.Apply(
+            file,
+            Diameters(file, old, change.Diameters),
+            f => f.Plan.Holes.OfType<HoleRow>().Any(r => r.Name == change.Row && Near(r.Diameters, change.Diameters)),
+            $"hole_row[{label}].diameters");
+    }
+
+    /// <summary>Each diameter at its place when there are as many, else the list anew.</summary>
+    private static IEnumerable<Splice> Diameters(PlanFile file, TomlNode old, ImmutableArray<Length> diameters)
+    {
+        if (old is TomlList list && list.Items.Count == diameters.Length) return list.Items.Zip(diameters, (n, d) => new Splice(n.Offset, n.Length, PlanEdit.LengthLike(file, n, d)));
+        var written = string.Join(", ", diameters.Select(d => PathData.Number(d.Mm, file.UnitMm)));
+        return [new Splice(old.Offset, old.Length, diameters.Length == 1 && old is not TomlList ? PlanEdit.LengthLike(file, old, diameters[0]) : $"[{written}]")];
+    }
+
+    private static bool Near(ImmutableArray<Length> a, ImmutableArray<Length> b) => a.Length == b.Length && a.Zip(b).All(p => Math.Abs((p.First - p.Second).Mm) < 1e-9);
+}

@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using Tangwright.Inputs;
+
+namespace Tangwright.UseCases;
+
+/// <summary>One field of the shop's form.</summary>
+/// <param name="Key">Key in the file.</param>
+/// <param name="Label">What it is called on the page.</param>
+/// <param name="Says">What it is, what holds without it and an example, in a sentence or two.</param>
+/// <param name="Written">What stands in the file; null when nothing does.</param>
+/// <param name="Words">Words to choose from; none when it is typed.</param>
+/// <param name="IsRequired">Whether it must be filled in.</param>
+public sealed record ShopField(string Key, string Label, string Says, string? Written, ImmutableArray<string> Words, bool IsRequired);
+
+/// <summary>One machine, wheel, oven; its fields.</summary>
+/// <param name="Index">Which one, from 0.</param>
+/// <param name="Name">What it is called.</param>
+/// <param name="Fields">Its fields.</param>
+public sealed record ShopEntry(int Index, string Name, ImmutableArray<ShopField> Fields);
+
+/// <summary>One heading of the shop file as a part of the form.</summary>
+/// <param name="Heading">Heading in the file.</param>
+/// <param name="Title">Title on the page.</param>
+/// <param name="Says">What it is for, in a sentence.</param>
+/// <param name="One">What one of them is called: "machine".</param>
+/// <param name="Repeats">Whether there may be several.</param>
+/// <param name="IsInFile">Whether the file says anything about it.</param>
+/// <param name="Entries">Those in the file.</param>
+/// <param name="Assumed">What is assumed while the file says nothing, a line each.</param>
+/// <param name="Blank">Empty fields, for one more.</param>
+public sealed record ShopPart(string Heading, string Title, string Says, string One, bool Repeats, bool IsInFile, ImmutableArray<ShopEntry> Entries, ImmutableArray<string> Assumed, ImmutableArray<ShopField> Blank);
+
+/// <summary>A shop file as a form: every heading and key of the key table, in trade words.</summary>
+public static class ShopForm
+{
+    /// <summary>The form.</summary>
+    public static ImmutableArray<ShopPart> Of(ShopOnDesk shop) => Of(shop.File);
+
+    /// <summary>The same to look at only, of a shop file that lies elsewhere.</summary>
+    public static ImmutableArray<ShopPart> Of(ShopInUse elsewhere) => ShopReader.ReadFile(elsewhere.Elsewhere, OpenWork.ShopName) is { IsGood: true, Value: var file } ? Of(file) : [];
+
+    /// <summary>A line for each thing of a kind, as it is read aloud: "bench press: drill press, 500, 900 rpm".</summary>
+    public static ImmutableArray<string> Lines(ShopPart part)
+        => part.IsInFile ? [.. part.Entries.Select(e => Line(e.Fields))] : part.Assumed;
+
+    private static ImmutableArray<ShopPart> Of(ShopFile file)
+        => [.. ShopKeys.Table.Headings.Select(h => new ShopPart(
+            h.Name,
+            Title(h.Name),
+            h.Meaning.Split(" Write the heading once")[0].Split(" These lines stand")[0].TrimEnd('.') + ".",
+            One(h.Name),
+            h.Repeats,
+            file.Has(h.Name),
+            Entries(file, h.Name),
+            file.Has(h.Name) || h.Name == "temper_oven" ? [] : [.. Entries(ShopStart.BuiltIn, h.Name).Select(e => Line(e.Fields))],
+            Fields(h.Name, _ => null)))];
+
+    private static ImmutableArray<ShopEntry> Entries(ShopFile file, string heading)
+        => [.. Enumerable.Range(0, file.Count(heading)).Select(i => new ShopEntry(i, file.Written(heading, i, "name") ?? One(heading), Fields(heading, k => file.Written(heading, i, k))))];
+
+    private static ImmutableArray<ShopField> Fields(string heading, Func<string, string?> written)
+        => [.. ShopKeys.Table.Under(heading).Where(k => k.Key != "tangwright").Select(k => new ShopField(k.Key, Label(k.Key), Says(k), written(k.Key), k.Kind == "true or false" ? ["true", "false"] : k.Words, k.Required))];
+
+    private static string Says(KeyRow row)
+    {
+        var meaning = row.Meaning.TrimEnd('.') + ".";
+        var absent = row.Default.Length == 0 || row.Kind == "true or false" ? "" : $" Left empty: {row.Default}.";
+        var example = row.Words.Length > 0 || row.Kind == "true or false" ? "" : $" For instance {row.Example.Replace("\"", "", StringComparison.Ordinal).Trim('[', ']')}.";
+        return meaning + absent + example;
+    }
+
+    private static string Line(ImmutableArray<ShopField> fields)
+    {
+        var said = fields.Where(f => f.Written is { Length: > 0 }).ToArray();
+        var name = said.FirstOrDefault(f => f.Key == "name")?.Written;
+        var rest = string.Join("; ", said.Where(f => f.Key != "name").Select(f => $"{f.Label.ToLowerInvariant()} {f.Written}"));
+        return name is null ? rest : rest.Length == 0 ? name : $"{name}: {rest}";
+    }
+
+    private static string Title(string heading) => heading switch
+    {
+        "" => "The shop",
+        "tooling" => "Drills and reamers",
+        "machine" => "Machines that make holes",
+        "saw" => "Saws",
+        "wheel" => "Wheels of the belt grinder",
+        "oven" => "Hardening oven",
+        "temper_oven" => "Tempering oven",
+        "quenchant" => "Quenchant",
+        "printer" => "Printers",
+        _ => "Allowances",
+    };
+
+    private static string One(string heading) => heading switch { "tooling" => "list", "temper_oven" or "oven" => "oven", "allowances" => "allowance", _ => heading };
+
+    private static string Label(string key) => key switch
+    {
+        "units" => "Unit of bare numbers",
+        "show" => "Units on sheets",
+        "speeds_rpm" => "Spindle speeds, turns a minute",
+        "chuck" => "Largest drill",
+        "power_w" => "Motor power, W",
+        "readout" => "Digital readout",
+        "reads_high_by" => "Reads too high by",
+        "roll_width" => "Width of the roll",
+        "margin" => "Margin it cannot print",
+        "bar_across" => "100 mm bar across measured",
+        "bar_along" => "100 mm bar along the feed measured",
+        "end" => "At a sawn end",
+        "edge" => "Beside the piece",
+        _ => char.ToUpperInvariant(key[0]) + key[1..],
+    };
+}
