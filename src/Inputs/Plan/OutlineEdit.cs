@@ -109,9 +109,9 @@ public static class OutlineEdit
         {
             // a sharpened part that ended at the corner ends where the arc takes over
             var part = file.Plan.Edge;
-            return OutlineText.Replace(file, previous, 2, [round.Before, round.Arc, round.After], part is null ? null : new SharpenedPart(
-                part.From.To(after.Start) < SamePlaceMm ? round.After.Start : part.From,
-                part.To.To(after.Start) < SamePlaceMm ? round.Before.End : part.To));
+            return OutlineText.Replace(file, previous, 2, [.. new[] { round.Before, round.Arc, round.After }.OfType<Segment>()], part is null ? null : new SharpenedPart(
+                part.From.To(after.Start) < SamePlaceMm ? round.Arc.End : part.From,
+                part.To.To(after.Start) < SamePlaceMm ? round.Arc.Start : part.To));
         }
 
         var most = RoundedCorner.GreatestRadius(all[previous], after);

@@ -101,10 +101,11 @@ public class OutlineLaws
         {
             var (before, after) = (place.Loop.Segments[(place.At + place.Loop.Segments.Length - 1) % place.Loop.Segments.Length], place.Loop.Segments[place.At]);
             if (!RoundedCorner.IsCorner(before, after)) return true;
-            if (RoundedCorner.Of(before, after, radius) is not { } round) return RoundedCorner.GreatestRadius(before, after) < radius;
+            if (RoundedCorner.Of(before, after, radius) is not { } round) return RoundedCorner.GreatestRadius(before, after) is var most && most < radius && (most < 0.05 || RoundedCorner.Of(before, after, most) is not null);
+            var (first, last) = (round.Before?.Tangent(1) ?? before.Tangent(0), round.After?.Tangent(0) ?? after.Tangent(1));
             return Math.Abs(round.Arc.Radius - radius) < 1e-12
-                && Math.Abs(round.Before.Tangent(1).Cross(round.Arc.Tangent(0))) < 1e-6 && Math.Abs(round.Arc.Tangent(1).Cross(round.After.Tangent(0))) < 1e-6
-                && round.Before.Tangent(1).Dot(round.Arc.Tangent(0)) > 0 && round.Arc.Tangent(1).Dot(round.After.Tangent(0)) > 0
+                && Math.Abs(first.Cross(round.Arc.Tangent(0))) < 1e-6 && Math.Abs(round.Arc.Tangent(1).Cross(last)) < 1e-6
+                && first.Dot(round.Arc.Tangent(0)) > 0 && round.Arc.Tangent(1).Dot(last) > 0
                 && Nearest.Distance(before, round.Arc.Centre) > radius - 1e-6 && Nearest.Distance(after, round.Arc.Centre) > radius - 1e-6;
         },
         iter: 500,

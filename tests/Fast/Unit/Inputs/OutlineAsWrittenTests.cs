@@ -118,8 +118,20 @@ public class OutlineAsWrittenTests
         Gives("m0,0h100v30H0z", f => OutlineEdit.RoundCorner(f, 0, Mm(8)), "m8,0 L 100 0v30H0 L 0 8 A 8 8 0 0 1 8 0 z");
         Gives(Square, f => OutlineEdit.RoundCorner(f, 1, Mm(8)), "M 0 0 L 92 0 A 8 8 0 0 1 100 8 L 100 30 L 0 30 Z", "[edge]\nfrom = [0, 0]\nto = [ 100, 0 ] # heel", "[edge]\nfrom = [0, 0]\nto = [ 92, 0 ] # heel");
         Gives(Square, f => OutlineEdit.RoundCorner(f, 0, Mm(8)), "M 8 0 L 100 0 L 100 30 L 0 30 L 0 8 A 8 8 0 0 1 8 0 Z", "[edge]\nfrom = [0, 0]\nto = [ 100, 0 ] # heel", "[edge]\nfrom = [8, 0]\nto = [ 100, 0 ] # heel");
-        Refuses(Square, f => OutlineEdit.RoundCorner(f, 2, Mm(31)), "does not fit", "29.99");
+        Refuses(Square, f => OutlineEdit.RoundCorner(f, 2, Mm(31)), "does not fit", "30.00 mm");
         Refuses("M 0 0 L 50 0 L 100 0 L 100 30 L 0 30 Z", f => OutlineEdit.RoundCorner(f, 1, Mm(5)), "no corner", "where it turns");
+    }
+
+    /// <summary>Two corners rounded with half the width: a round end, nothing left between the arcs.</summary>
+    [Fact]
+    public void A_bar_gets_a_round_end()
+    {
+        const string once = "M 0 0 L 85 0 A 15 15 0 0 1 100 15 L 100 30 L 0 30 Z";
+        const string twice = "M 0 0 L 85 0 A 15 15 0 0 1 100 15 A 15 15 0 0 1 85 30 L 0 30 Z";
+        Gives(Square, f => OutlineEdit.RoundCorner(f, 1, Mm(15)), once);
+        Gives(once, f => OutlineEdit.RoundCorner(f, 3, Mm(15)), twice);
+        Gives(twice, f => OutlineEdit.RoundCorner(f, 0, Mm(15)), "M 15 0 L 85 0 A 15 15 0 0 1 100 15 A 15 15 0 0 1 85 30 L 0 30 L 0 15 A 15 15 0 0 1 15 0 Z");
+        Gives("M 15 0 L 85 0 L 100 15 L 85 30 L 0 30 L 0 15 A 15 15 0 0 1 15 0 Z", f => OutlineEdit.RoundCorner(f, 4, Mm(15)), "M 15 0 L 85 0 L 100 15 L 85 30 L 15 30 A 15 15 0 0 1 0 15 A 15 15 0 0 1 15 0 Z");
     }
 
     [Fact]

@@ -43,8 +43,9 @@ public class RoundedCornerTests
     public void The_largest_that_fits_is_told()
     {
         Line before = new(new(0, 0), new(10, 0)), after = new(new(10, 0), new(10, 40));
-        Assert.Equal(9.99, RoundedCorner.GreatestRadius(before, after), 0.0101);
-        Assert.NotNull(RoundedCorner.Of(before, after, 9.99));
+        Assert.Equal(10, RoundedCorner.GreatestRadius(before, after));
+        Assert.Null(RoundedCorner.Of(before, after, 10)!.Before);
+        Assert.Null(RoundedCorner.Of(after.Reversed(), before.Reversed(), 10)!.After);
         Assert.Null(RoundedCorner.Of(before, after, 10.01));
         Assert.Null(RoundedCorner.Of(before, new Line(new(10, 0), new(20, 0)), 1));
     }
