@@ -3,11 +3,14 @@ using System.Collections.Immutable;
 namespace Tangwright.Foundation;
 
 /// <summary>A corner rounded: what is left of the segment before it, a true arc touching both, what is left of the segment after it.</summary>
-/// <param name="Before">Rest of the segment before.</param>
+/// <param name="Before">Rest of the segment before; null when the arc takes all of it.</param>
 /// <param name="Arc">The arc, tangent to both.</param>
-/// <param name="After">Rest of the segment after.</param>
-public sealed record RoundedCorner(Segment Before, Arc Arc, Segment After)
+/// <param name="After">Rest of the segment after; null when the arc takes all of it.</param>
+public sealed record RoundedCorner(Segment? Before, Arc Arc, Segment? After)
 {
+    /// <summary>A rest shorter than this is none, mm.</summary>
+    private const double NoRestMm = 3e-6;
+
     private const int Looks = 96;
 
     /// <summary>Turn of direction below which two segments run on smoothly, radians.</summary>
@@ -26,7 +29,7 @@ public sealed record RoundedCorner(Segment Before, Arc Arc, Segment After)
         for (var i = Looks - 1; i >= 0; i--)
         {
             var (low, high) = ((double)i / Looks, (i + 1.0) / Looks);
-            if (Gap(low) < 0) continue;
+            if (Gap(low) < (i == 0 ? -NoRestMm : 0)) continue;
             var t = Bracket.Root(Gap, low, high, 1e-14);
             return Touching(before, after, CentreAt(t), t, radius, side);
         }
@@ -38,14 +41,14 @@ public sealed record RoundedCorner(Segment Before, Arc Arc, Segment After)
     public static double GreatestRadius(Segment before, Segment after)
     {
         var (fits, tooLarge) = (0.0, before.Length + after.Length);
-        while (tooLarge - fits > 1e-5)
+        while (tooLarge - fits > 1e-7)
         {
             var r = 0.5 * (fits + tooLarge);
             if (Of(before, after, r) is null) tooLarge = r;
             else fits = r;
         }
 
-        return Math.Floor((fits * 100) + 1e-3) / 100;
+        return Math.Floor((fits * 100) + 1e-5) / 100;
     }
 
     private static double Turn(Segment before, Segment after)
@@ -60,14 +63,20 @@ public sealed record RoundedCorner(Segment Before, Arc Arc, Segment After)
     private static RoundedCorner? Touching(Segment before, Segment after, Point centre, double t, double radius, int side)
     {
         var (u, _, distance) = Nearest.On(after, centre);
-        if (t <= 1e-9 || t >= 1 || u is <= 0 or >= 1 - 1e-9 || Math.Abs(distance - radius) > 1e-7) return null;
+        if (t >= 1 || u <= 0 || Math.Abs(distance - radius) > NoRestMm) return null;
+
+        // at the end of the segment after, the nearest point need not be square to it
+        if (u >= 1 && Math.Abs(after.Tangent(1).Dot(after.End - centre)) > NoRestMm) return null;
 
         // a segment curved tighter than the radius on the inner side cannot touch it at one place only
         if (Nearest.Distance(before, centre) < radius - 1e-7) return null;
-        var (a, b) = (before.Part(0, t), after.Part(u, 1));
-        var (from, to) = (a.End - centre, b.Start - centre);
+        var (a, b) = (t > 0 ? before.Part(0, t) : null, u < 1 ? after.Part(u, 1) : null);
+        if (a?.Length < NoRestMm) a = null;
+        if (b?.Length < NoRestMm) b = null;
+        var (start, end) = (a?.End ?? before.Start, b?.Start ?? after.End);
+        var (from, to) = (start - centre, end - centre);
         var sweep = Math.Atan2(from.Cross(to), from.Dot(to));
         if (Math.Sign(sweep) != side) return null;
-        return new RoundedCorner(a, Arc.Between(a.End, b.Start, centre, new Point(radius, 0), new Point(0, radius), Math.Atan2(from.Y, from.X), sweep), b);
+        return new RoundedCorner(a, Arc.Between(start, end, centre, new Point(radius, 0), new Point(0, radius), Math.Atan2(from.Y, from.X), sweep), b);
     }
 }

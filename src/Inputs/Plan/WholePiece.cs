@@ -21,22 +21,37 @@ public static class WholePiece
             : PlanKeyEdit.Under(f, "datum", [new(key, old => PlanEdit.Quoted(word, old, f))], g => (upsideDown ? g.Plan.Datum.Y : g.Plan.Datum.X).Side.ToString().Equals(word, StringComparison.OrdinalIgnoreCase)));
     }
 
-    /// <summary>Scales the piece evenly about the left end of its lower side until it is as long as asked. Places of holes go along; diameters, bevel height and thicknesses stay.</summary>
+    /// <summary>Scales the piece evenly until it is as long as asked; the datum stays where it is. Places of holes go along; diameters, bevel height and thicknesses stay.</summary>
     public static Checked<PlanFile> ScaleTo(PlanFile file, Length length)
     {
-        var box = file.Plan.Outline.Bounds;
-        var by = length.Mm / box.Width;
-        var corner = new Point(box.MinX, box.MinY);
-        return Mapped(file, new Transform(by, 0, 0, by, corner.X * (1 - by), corner.Y * (1 - by)));
+        var by = length.Mm / file.Plan.Outline.Bounds.Width;
+        var stays = FromDatum.Zero(file.Plan);
+        return Mapped(file, new Transform(by, 0, 0, by, stays.X * (1 - by), stays.Y * (1 - by)));
     }
 
     /// <summary>Lays the outline at a distance outside itself, inside when negative. Curves are followed to <see cref="OffsetLoop.FitMm"/>; all else stays, the ends of the sharpened part go to the new outline.</summary>
     public static Checked<PlanFile> Offset(PlanFile file, Length outward)
     {
         var offset = OffsetLoop.Of(file.Plan.Outline, outward.Mm);
-        if (offset.Path is { } path) return OutlineText.Whole(file, path);
+        if (offset.Path is { } path)
+        {
+            var edge = file.Plan.Edge;
+            return OutlineText.Whole(file, path, edge is null ? null : new SharpenedPart(Beside(edge.From, first: true), Beside(edge.To, first: false)));
+        }
+
         var where = offset.At is { } at ? $" near x {Shown.Both(Length.OfMm(at.X))}, y {Shown.Both(Length.OfMm(at.Y))}" : "";
         return PlanEdit.Refused(file, $"the outline cannot be laid {Shown.Both(Length.OfMm(Math.Abs(outward.Mm)))} {(outward.Mm > 0 ? "outside" : "inside")}: {offset.Why}{where}", "take a smaller distance, or round or take away the point there first");
+
+        // square off the sharpened side of an end of the edge, which may be a corner
+        Point Beside(Point end, bool first)
+        {
+            var all = file.Plan.Outline.Segments;
+            var (spot, at, _) = Nearest.On(file.Plan.Outline, end);
+            if (first && spot.T > 1 - 1e-6) spot = new PathSpot((spot.Segment + 1) % all.Length, 0);
+            if (!first && spot.T < 1e-6) spot = new PathSpot((spot.Segment + all.Length - 1) % all.Length, 1);
+            var outside = Moments.Of(file.Plan.Outline).AreaMm2 > 0 ? -1 : 1;
+            return at + (all[spot.Segment].Tangent(spot.T).Left * (outside * outward.Mm));
+        }
     }
 
     private static Checked<PlanFile> Mapped(PlanFile file, Transform map)
