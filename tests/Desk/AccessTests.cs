@@ -29,7 +29,7 @@ public sealed partial class AccessTests(Chromium chromium, DeskOnScratch desk) :
             found.AddRange(result.Violations.SelectMany(v => v.Nodes.Select(n => $"{address}: {v.Id} ({v.Impact}) {n.Target} {n.Html[..Math.Min(200, n.Html.Length)]}")));
         }
 
-        Assert.Empty(found);
+        Assert.True(found.Count == 0, string.Join("\n", found));
     }
 
     /// <summary>Addresses of all pages without names of their own but the plan's.</summary>
