@@ -22,9 +22,11 @@ internal sealed class Recorder(IPage page)
     private const string Script = """
         kind => {
             const svg = document.querySelector('svg.drawing'), figures = document.querySelector('.figures');
-            const r = { at: [], painted: [], answers: [], numbers: [], stop: new AbortController() };
+            // one question is out at a time; the next one is asked with the answer, about the last move by then
+            const r = { at: [], painted: [], answers: [], numbers: [], out: null, stop: new AbortController() };
             svg.addEventListener(kind, e => {
                 const i = r.at.push(e.timeStamp) - 1;
+                r.out ??= i;
                 requestAnimationFrame(() => {
                     const c = new MessageChannel();
                     c.port1.onmessage = () => { r.painted[i] = performance.now(); };
@@ -32,7 +34,11 @@ internal sealed class Recorder(IPage page)
                 });
             }, { signal: r.stop.signal, passive: true });
             const watch = (el, seen) => new MutationObserver(() => seen(+el.dataset.version)).observe(el, { attributes: true, attributeFilter: ['data-version'] });
-            watch(svg, v => r.answers.push([v, r.at.length - 1]));
+            watch(svg, v => {
+                if (r.out === null) return;
+                r.answers.push([v, r.out]);
+                r.out = r.at.length - 1 > r.out ? r.at.length - 1 : null;
+            });
             watch(figures, v => r.numbers.push([v, performance.now()]));
             window.recorded = r;
         }

@@ -8,8 +8,8 @@ export function latest(ask, answer) {
         while (waiting !== undefined) {
             const a = waiting;
             waiting = undefined;
-            const b = await ask(a);
-            if (waiting === undefined) answer(b);
+            // under a steady hand something always waits: every answer is shown, or the drawing would stand still meanwhile
+            answer(await ask(a));
         }
     };
     return {
