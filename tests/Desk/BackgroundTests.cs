@@ -14,16 +14,16 @@ public sealed class BackgroundTests(DeskOnScratch desk) : IClassFixture<DeskOnSc
     [Fact]
     public void Two_places_given_their_distance_scale_it_about_the_first()
     {
-        var place = new BackgroundPlace(10, 20, 0.5, 0, 0.35, true);
+        var place = new BackgroundPlace(new(10, 20), 0.5, 0, 0.35, true);
         var scaled = place.Scaled(new(20, 20), new(50, 60), Length.OfMm(100)).Value;
 
         // 50 mm apart before, 100 after: twice as large, and the first place stays
-        Assert.Equal((0.0, 20.0, 1.0), (scaled.X, scaled.Y, scaled.MmPerPixel));
+        Assert.Equal((0.0, 20.0, 1.0), (scaled.Corner.X, scaled.Corner.Y, scaled.PixelMm));
         Assert.False(place.Scaled(new(1, 1), new(1, 1), Length.OfMm(5)).IsGood);
         var read = BackgroundPlace.Read(scaled.Turned(90, new Point(0, 0)).Value.Text(), "x").Value;
-        Assert.Equal(-20, read.X, 5);
-        Assert.Equal(0, read.Y, 5);
-        Assert.Equal(90, read.Turn, 5);
+        Assert.Equal(-20, read.Corner.X, 5);
+        Assert.Equal(0, read.Corner.Y, 5);
+        Assert.Equal(90, read.TurnDegrees, 5);
     }
 
     [Theory]

@@ -21,7 +21,7 @@ public sealed record Background(PictureSize Picture, BackgroundPlace Place, stri
     public bool IsShown => Place.Shown;
 
     /// <summary>How strongly, for a form.</summary>
-    public string Strength => Foundation.Shown.Trimmed(Place.Strength, 2);
+    public string Strength => Foundation.Shown.Trimmed(Place.StrengthShare, 2);
 
     /// <summary>Whether it is a PNG; else a JPEG.</summary>
     public bool IsPng => Picture.IsPng;

@@ -10,7 +10,7 @@ public static class BackgroundForm
 {
     /// <summary>Its fields as they would be typed in.</summary>
     public static (string Left, string Lower, string Wide, string Turn) Written(Background b, LengthUnit units)
-        => (DeskFigures.Typed(Length.OfMm(b.Place.X), units), DeskFigures.Typed(Length.OfMm(b.Place.Y), units), DeskFigures.Typed(Length.OfMm(b.Place.MmPerPixel * b.Picture.Wide), units), Foundation.Shown.Trimmed(b.Place.Turn, 3));
+        => (DeskFigures.Typed(Length.OfMm(b.Place.Corner.X), units), DeskFigures.Typed(Length.OfMm(b.Place.Corner.Y), units), DeskFigures.Typed(Length.OfMm(b.Place.PixelMm * b.Picture.Wide), units), Foundation.Shown.Trimmed(b.Place.TurnDegrees, 3));
 
     /// <summary>Where it lies when a field is typed anew.</summary>
     /// <param name="b">The background.</param>
@@ -28,9 +28,9 @@ public static class BackgroundForm
 
         return Mm(b, written, plan.Units, mm => field switch
         {
-            "left" => b.Place with { X = mm },
-            "lower" => b.Place with { Y = mm },
-            _ => b.Place with { MmPerPixel = mm / b.Picture.Wide },
+            "left" => b.Place with { Corner = b.Place.Corner with { X = mm } },
+            "lower" => b.Place with { Corner = b.Place.Corner with { Y = mm } },
+            _ => b.Place with { PixelMm = mm / b.Picture.Wide },
         });
     }
 
@@ -49,7 +49,7 @@ public static class BackgroundForm
 
     /// <summary>Shown more or less strongly, above 0 and at most 1.</summary>
     public static Checked<Background> Strong(Background b, string strength)
-        => double.TryParse(strength, NumberStyles.Float, CultureInfo.InvariantCulture, out var s) ? b.At((b.Place with { Strength = s }).Sound()) : Bad("that is no number", "write 0.35");
+        => double.TryParse(strength, NumberStyles.Float, CultureInfo.InvariantCulture, out var s) ? b.At((b.Place with { StrengthShare = s }).Sound()) : Bad("that is no number", "write 0.35");
 
     /// <summary>How far apart two places lie now, both units.</summary>
     public static string Apart((Point A, Point B) places) => Foundation.Shown.Both(Length.OfMm(places.A.To(places.B)));

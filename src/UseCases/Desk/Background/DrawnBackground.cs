@@ -5,5 +5,5 @@ public sealed record DrawnBackground(string Address, double X, double Y, double 
 {
     /// <summary>Draws a background.</summary>
     public static DrawnBackground Of(Background b, string address)
-        => new(address, b.Place.X, b.Place.Y, b.Place.MmPerPixel, b.Picture.Wide, b.Picture.High, b.Place.Turn, b.Place.Strength, b.Place.Shown);
+        => new(address, b.Place.Corner.X, b.Place.Corner.Y, b.Place.PixelMm, b.Picture.Wide, b.Picture.High, b.Place.TurnDegrees, b.Place.StrengthShare, b.Place.Shown);
 }
