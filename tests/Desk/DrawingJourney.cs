@@ -131,6 +131,6 @@ public sealed class DrawingJourney(Chromium chromium, DeskOnScratch desk) : Jour
         Assert.Equal(2 * 275 / 8.0, Pixel(), 0.5);
         await page.GetByRole(AriaRole.Button, new() { Name = "take it away" }).ClickAsync();
         await Eventually(() => !System.IO.File.Exists(file));
-        Assert.Equal(0, await page.Locator("svg image").CountAsync());
+        await Eventually(async () => await page.Locator("svg image").CountAsync() == 0);
     }
 }
