@@ -63,6 +63,19 @@ public static class OpenWork
         ];
     }
 
+    /// <summary>Steel files beside the plan and the person's own.</summary>
+    internal static ImmutableArray<string> SteelFiles(string planPath)
+    {
+        try
+        {
+            return [.. new[] { System.IO.Path.GetDirectoryName(planPath) ?? "", ProgramData.OwnFolder }.Select(f => System.IO.Path.Combine(f, "steels")).Where(System.IO.Directory.Exists).SelectMany(f => System.IO.Directory.EnumerateFiles(f, "*.toml")).Order(StringComparer.Ordinal)];
+        }
+        catch (Exception e) when (e is System.IO.IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+
     private static Checked<FoundShop> FindShop(string planPath, string? named)
     {
         var folder = System.IO.Path.GetDirectoryName(planPath) ?? "";

@@ -22,7 +22,7 @@ public sealed class BrowserTests(Chromium chromium, DeskOnScratch desk) : Journe
         Assert.Equal(before, TextOf("my-hatchet"));
         await page.Mouse.UpAsync();
         await Eventually(() => TextOf("my-hatchet") != before);
-        var written = await page.GetByLabel("x", new() { Exact = true }).InputValueAsync();
+        var written = await page.GetByRole(AriaRole.Textbox, new() { Name = "x", Exact = true }).InputValueAsync();
         Assert.Contains($"at = [{written},", TextOf("my-hatchet"), StringComparison.Ordinal);
 
         // take it back: file and numbers are as they were
@@ -35,8 +35,8 @@ public sealed class BrowserTests(Chromium chromium, DeskOnScratch desk) : Journe
         await Eventually(() => TextOf("my-hatchet").Contains("at = [101, 18.2]", StringComparison.Ordinal));
 
         // exact entry
-        await page.GetByLabel("diameter").FillAsync("1/2 in");
-        await page.GetByLabel("diameter").PressAsync("Enter");
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "diameter" }).FillAsync("1/2 in");
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "diameter" }).PressAsync("Enter");
         await Eventually(() => TextOf("my-hatchet").Contains("diameter = 12.7", StringComparison.Ordinal));
 
         // an edit in a text editor appears

@@ -25,23 +25,7 @@ public static class PathData
         {
             var segment = path.Segments[i];
             if (segment is Line && path.Closed && i == path.Segments.Length - 1) break;
-            switch (segment)
-            {
-                case Line line:
-                    s.Append(" L");
-                    Put(s, line.End, unitMm);
-                    break;
-                case Bezier curve:
-                    s.Append(" C");
-                    Put(s, curve.Control1, unitMm);
-                    Put(s, curve.Control2, unitMm);
-                    Put(s, curve.End, unitMm);
-                    break;
-                case Arc arc:
-                    var parts = Math.Abs(arc.Sweep) > 160 * Math.PI / 180 ? (int)Math.Ceiling(Math.Abs(arc.Sweep) / (2 * Math.PI / 3)) : 1;
-                    for (var k = 0; k < parts; k++) PutArc(s, parts == 1 ? arc : (Arc)arc.Part((double)k / parts, (k + 1.0) / parts), unitMm);
-                    break;
-            }
+            PutStep(s, segment, unitMm);
         }
 
         if (path.Closed) s.Append(" Z");
@@ -61,6 +45,28 @@ public static class PathData
         }
 
         return Shown.Number(value, 14);
+    }
+
+    /// <summary>One segment as an absolute command, a space before it.</summary>
+    internal static void PutStep(StringBuilder s, Segment segment, double unitMm)
+    {
+        switch (segment)
+        {
+            case Line line:
+                s.Append(" L");
+                Put(s, line.End, unitMm);
+                break;
+            case Bezier curve:
+                s.Append(" C");
+                Put(s, curve.Control1, unitMm);
+                Put(s, curve.Control2, unitMm);
+                Put(s, curve.End, unitMm);
+                break;
+            case Arc arc:
+                var parts = Math.Abs(arc.Sweep) > 160 * Math.PI / 180 ? (int)Math.Ceiling(Math.Abs(arc.Sweep) / (2 * Math.PI / 3)) : 1;
+                for (var k = 0; k < parts; k++) PutArc(s, parts == 1 ? arc : (Arc)arc.Part((double)k / parts, (k + 1.0) / parts), unitMm);
+                break;
+        }
     }
 
     private static void Put(StringBuilder s, Point p, double unitMm)

@@ -14,6 +14,7 @@ internal sealed class PathDataReader(string text, double unitMm)
     private readonly ImmutableArray<Path>.Builder _paths = ImmutableArray.CreateBuilder<Path>();
     private readonly ImmutableArray<PathStep>.Builder _steps = ImmutableArray.CreateBuilder<PathStep>();
     private readonly ImmutableArray<PathNumber>.Builder _numbers = ImmutableArray.CreateBuilder<PathNumber>();
+    private readonly ImmutableArray<int>.Builder _made = ImmutableArray.CreateBuilder<int>();
     private readonly ImmutableArray<Segment>.Builder _segments = ImmutableArray.CreateBuilder<Segment>();
     private readonly double _near = 5e-7 / unitMm;
     private int _at;
@@ -35,7 +36,7 @@ internal sealed class PathDataReader(string text, double unitMm)
         if (_fault is null && _at == text.Length) Fail(0, "the path is empty", "begin it with M and a point, as M 0 0 L 100 0 L 100 30 Z");
         while (_fault is null && _at < text.Length) ReadCommand();
         if (_fault is null) Finish(closed: false);
-        return new PathDataResult(_fault is null ? _paths.ToImmutable() : [], _fault, _steps.ToImmutable(), _numbers.ToImmutable());
+        return new PathDataResult(_fault is null ? _paths.ToImmutable() : [], _fault, _steps.ToImmutable(), _numbers.ToImmutable(), _made.ToImmutable());
     }
 
     private void ReadCommand()
@@ -246,6 +247,7 @@ internal sealed class PathDataReader(string text, double unitMm)
     {
         if (segment is Bezier && controls + segment.Start.To(segment.End) <= 1e-9) return;
         _segments.Add(segment);
+        _made.Add(_steps.Count - 1);
         _pen = segment.End;
     }
 
@@ -254,7 +256,12 @@ internal sealed class PathDataReader(string text, double unitMm)
         if (_segments.Count > 0)
         {
             var gap = _pen.To(_start);
-            if (closed && gap > _near) _segments.Add(new Line(_pen, _start));
+            if (closed && gap > _near)
+            {
+                _segments.Add(new Line(_pen, _start));
+                _made.Add(_steps.Count - 1);
+            }
+
             var path = new Path(_segments.ToImmutable(), closed || gap <= _near);
             _paths.Add(unitMm.Equals(1.0) ? path : path.Transformed(Transform.Scale(unitMm, unitMm)));
         }

@@ -7,7 +7,8 @@ namespace Tangwright.Foundation;
 /// <param name="Fault">What is wrong; null when all was read.</param>
 /// <param name="Steps">Every step as written, also those without a length, for writing a moved point back.</param>
 /// <param name="Numbers">Every number as written, step by step.</param>
-public sealed record PathDataResult(ImmutableArray<Path> Paths, PathDataFault? Fault, ImmutableArray<PathStep> Steps, ImmutableArray<PathNumber> Numbers);
+/// <param name="Makers">Index of the step that made each segment, through all paths in order; the closing line of a Z is made by the Z.</param>
+public sealed record PathDataResult(ImmutableArray<Path> Paths, PathDataFault? Fault, ImmutableArray<PathStep> Steps, ImmutableArray<PathNumber> Numbers, ImmutableArray<int> Makers);
 
 /// <summary>What is wrong in path data.</summary>
 /// <param name="Offset">Character of the text, from 0.</param>

@@ -94,12 +94,15 @@ public static class PlaceEdit
     }
 
     /// <summary>The point of the outline nearest to a place, to 0.001 mm or 0.00001 in: far inside what a span may lie off the outline.</summary>
-    internal static Point OnOutline(Plan plan, Point to)
+    internal static Point OnOutline(Plan plan, Point to) => OnOutline(plan.Outline, plan.Units, to);
+
+    /// <summary>The same for an outline.</summary>
+    internal static Point OnOutline(Path outline, LengthUnit units, Point to)
     {
-        var at = Nearest.On(plan.Outline, to).At;
-        var corner = plan.Outline.Segments.Select(s => s.Start).MinBy(p => p.To(at));
+        var at = Nearest.On(outline, to).At;
+        var corner = outline.Segments.Select(s => s.Start).MinBy(p => p.To(at));
         if (corner.To(at) < 0.002) return corner;
-        var unit = plan.Units == LengthUnit.Inch ? (Mm: Length.MmPerInch, Decimals: 5) : (Mm: 1, Decimals: 3);
+        var unit = units == LengthUnit.Inch ? (Mm: Length.MmPerInch, Decimals: 5) : (Mm: 1, Decimals: 3);
         return new Point(Math.Round(at.X / unit.Mm, unit.Decimals) * unit.Mm, Math.Round(at.Y / unit.Mm, unit.Decimals) * unit.Mm);
     }
 

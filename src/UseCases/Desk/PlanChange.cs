@@ -17,13 +17,32 @@ public abstract record PlanChange
     /// <summary>Refuses in words.</summary>
     private protected static Checked<PlanFile> No(PlanFile file, string message, string remedy) => Checked<PlanFile>.Bad(Fault.OfFile(file.FileName, message, remedy));
 
-    /// <summary>Where a thing is; null when the plan has no such thing.</summary>
-    internal static Point? PlaceOf(Plan plan, Thing thing) => thing.Kind switch
+    /// <summary>What is made with a length above 0 as a maker writes it.</summary>
+    private protected static Checked<PlanFile> WithLength(PlanFile file, string written, string what, Func<Length, Checked<PlanFile>> make)
     {
-        ThingKind.Hole => HoleOf(plan, thing)?.At,
-        ThingKind.OutlinePoint when thing.Segment >= 0 && thing.Segment < plan.Outline.Segments.Length => plan.Outline.Segments[thing.Segment].Start,
-        _ => null,
-    };
+        var read = LengthText.Read(written, file.Plan.Units == LengthUnit.Inch ? Length.MmPerInch : 1, drills: false);
+        if (!read.IsGood) return No(file, read.Message, read.Remedy);
+        return read.Value.Length > Length.Zero ? make(read.Value.Length) : No(file, $"{what} must be above 0", "write it as 8 or 5/16 in");
+    }
+
+    /// <summary>Where a thing is; null when the plan has no such thing.</summary>
+    internal static Point? PlaceOf(Plan plan, Thing thing)
+    {
+        var segment = thing.Segment >= 0 && thing.Segment < plan.Outline.Segments.Length ? plan.Outline.Segments[thing.Segment] : null;
+        return thing.Kind switch
+        {
+            ThingKind.Hole => HoleOf(plan, thing)?.At,
+            ThingKind.OutlinePoint => segment?.Start,
+            ThingKind.Control => segment is Bezier c ? thing.IsFirst ? c.Control1 : c.Control2 : null,
+            ThingKind.Bow => segment is Arc { IsCircle: true } a ? a.At(0.5) : null,
+            ThingKind.EdgeEnd => plan.Edge is { } e ? thing.IsFirst ? e.From : e.To : null,
+            ThingKind.PlungeEnd => plan.Bevel?.Plunge is { } p ? thing.IsFirst ? p.A : p.B : null,
+            ThingKind.GripEnd => plan.Grip is { } g ? thing.IsFirst ? g.From : g.To : null,
+            ThingKind.Datum => FromDatum.Zero(plan),
+            ThingKind.RowEnd => plan.Holes.OfType<HoleRow>().FirstOrDefault(r => r.Name == thing.Owner) is { } row ? thing.IsFirst ? row.From : row.To : null,
+            _ => null,
+        };
+    }
 
     /// <summary>The single hole; null when there is none.</summary>
     internal static Hole? HoleOf(Plan plan, Thing thing)
@@ -32,9 +51,20 @@ public abstract record PlanChange
     /// <summary>Puts a thing at a place.</summary>
     internal static Checked<PlanFile> Put(PlanFile file, Thing thing, Point to)
     {
-        if (thing.Kind == ThingKind.RowHole) return No(file, $"{thing.Name} stands in a row", "change the row's own lines in the plan file");
-        if (PlaceOf(file.Plan, thing) is not { } from) return No(file, $"the plan has no {thing} any more", "choose another");
-        return thing.Kind == ThingKind.Hole ? PlanEdit.MoveHole(file, thing.Name, to) : PlanEdit.MoveOutlinePoint(file, from, to);
+        if (thing.Kind == ThingKind.RowHole) return No(file, $"{thing.Name} stands in a row", "move an end of the row, or write each of its holes by itself");
+        if (thing.Kind != ThingKind.RowEnd && PlaceOf(file.Plan, thing) is null) return No(file, $"the plan has no {thing} any more", "choose another");
+        return thing.Kind switch
+        {
+            ThingKind.Hole => PlanEdit.MoveHole(file, thing.Name, to),
+            ThingKind.OutlinePoint => PlanEdit.MoveOutlinePoint(file, PlaceOf(file.Plan, thing)!.Value, to),
+            ThingKind.Control => OutlineEdit.MoveControl(file, thing.Segment, thing.IsFirst, to),
+            ThingKind.Bow => OutlineEdit.SetBow(file, thing.Segment, to),
+            ThingKind.EdgeEnd => PlaceEdit.MoveEdgeEnd(file, thing.IsFirst, to),
+            ThingKind.PlungeEnd => PlaceEdit.MovePlungeEnd(file, thing.IsFirst, to),
+            ThingKind.GripEnd => PlaceEdit.MoveGripEnd(file, thing.IsFirst, to),
+            ThingKind.Datum => PlaceEdit.MoveDatum(file, to),
+            _ => PlaceEdit.MoveRowEnd(file, thing.Owner, thing.IsFirst, to),
+        };
     }
 }
 

@@ -1,15 +1,23 @@
 namespace Tangwright.Tests;
 
 /// <summary>A running desk on a folder of its own, shared by the tests of one class.</summary>
-public sealed class DeskOnScratch : IDisposable
+public class DeskOnScratch : IDisposable
 {
     private readonly Dictionary<string, int> _copies = new(StringComparer.Ordinal);
+    private readonly Lazy<RunningDesk> _running;
 
-    public DeskOnScratch() => Running = new RunningDesk(Scratch.Folder);
+    public DeskOnScratch()
+        : this(0)
+    {
+    }
+
+    /// <summary>A desk whose every calculation takes longer.</summary>
+    protected DeskOnScratch(int slowerMs) => _running = new(() => new RunningDesk(Scratch.Folder) { SlowerMs = slowerMs }.Started());
 
     internal Scratch Scratch { get; } = new();
 
-    internal RunningDesk Running { get; }
+    /// <summary>The desk, started when it is first needed.</summary>
+    internal RunningDesk Running => _running.Value;
 
     /// <summary>Copies an example with its shop under a name no other test uses.</summary>
     /// <returns>The name without its ending: the example's own, later ones with -2, -3.</returns>
@@ -24,9 +32,20 @@ public sealed class DeskOnScratch : IDisposable
         }
     }
 
+    /// <summary>Copies the plan speed is measured on: 100 Bézier curves, 40 holes.</summary>
+    public string PutReference(string stem = "reference")
+    {
+        System.IO.File.Copy(Repository.Path("benchmarks", "reference.plan.toml"), Scratch.Path(stem + ".plan.toml"));
+        return stem;
+    }
+
     public void Dispose()
     {
-        Running.Dispose();
+        if (_running.IsValueCreated) Running.Dispose();
         Scratch.Dispose();
+        GC.SuppressFinalize(this);
     }
 }
+
+/// <summary>The same on a computer that takes 25 ms longer over every calculation.</summary>
+public sealed class SlowDesk() : DeskOnScratch(25);

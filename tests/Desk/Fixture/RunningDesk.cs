@@ -4,23 +4,21 @@ using System.Diagnostics;
 namespace Tangwright.Tests;
 
 /// <summary>The real desk as its own process on a free port, started from a folder that is not its own.</summary>
-internal sealed class RunningDesk : IDisposable
+internal sealed class RunningDesk(string folder, params string[] more) : IDisposable
 {
-    private readonly string _folder;
-    private readonly string[] _more;
-    private Process _process;
+    private Process? _process;
+    private Uri? _address;
+    private HttpClient? _client;
 
-    public RunningDesk(string folder, params ReadOnlySpan<string> more)
-    {
-        _folder = folder;
-        _more = more.ToArray();
-        (_process, Address) = Start(0);
-        Client = new HttpClient { BaseAddress = Address };
-    }
+    public Uri Address => _address ?? Started()._address!;
 
-    public Uri Address { get; }
+    public HttpClient Client => _client ??= new HttpClient { BaseAddress = Address };
 
-    public HttpClient Client { get; }
+    /// <summary>Added to every calculation, ms.</summary>
+    public int SlowerMs { get; init; }
+
+    /// <summary>Whether the desk as it is published is run, as the launcher does, not the one just built.</summary>
+    public bool IsPublished { get; init; }
 
     /// <summary>What it said after its address: nothing, unless something failed.</summary>
     public ConcurrentQueue<string> Said { get; } = new();
@@ -28,26 +26,33 @@ internal sealed class RunningDesk : IDisposable
     /// <summary>Ends it as a power cut would.</summary>
     public void Kill()
     {
+        if (_process is null) return;
         if (!_process.HasExited) _process.Kill(entireProcessTree: true);
         _process.WaitForExit();
         _process.Dispose();
+        _process = null;
     }
 
-    /// <summary>Starts it again at the same address.</summary>
-    public void StartAgain() => (_process, _) = Start(Address.Port);
+    /// <summary>Starts it; again at the same address after it was killed.</summary>
+    public RunningDesk Started()
+    {
+        if (_process is null) (_process, _address) = Start(_address?.Port ?? 0);
+        return this;
+    }
 
     public void Dispose()
     {
-        Client.Dispose();
+        _client?.Dispose();
         Kill();
     }
 
     private (Process Process, Uri Address) Start(int port)
     {
         var here = new System.IO.DirectoryInfo(AppContext.BaseDirectory);
-        var program = Repository.Path("src", "Desk", "bin", here.Parent!.Name, here.Name, "tangwright-desk.dll");
+        var program = IsPublished ? Repository.Path("artifacts", "desk", "tangwright-desk.dll") : Repository.Path("src", "Desk", "bin", here.Parent!.Name, here.Name, "tangwright-desk.dll");
         var start = new ProcessStartInfo("dotnet") { WorkingDirectory = System.IO.Path.GetTempPath(), RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
-        foreach (var a in (string[])["exec", program, _folder, "--port", $"{port}", "--no-browser", .. _more]) start.ArgumentList.Add(a);
+        foreach (var a in (string[])["exec", program, folder, "--port", $"{port}", "--no-browser", .. more]) start.ArgumentList.Add(a);
+        if (SlowerMs > 0) start.Environment["TANGWRIGHT_DESK_SLOWER_MS"] = $"{SlowerMs}";
 
         // an empty settings folder, so that a shop file of whoever runs the tests plays no part
         start.Environment["XDG_CONFIG_HOME"] = System.IO.Path.Combine(System.IO.Path.GetTempPath(), "no-settings");

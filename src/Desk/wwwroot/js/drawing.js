@@ -19,7 +19,7 @@ import { make, View } from './view.js';
  * @typedef {import('./marks.js').Mark} Mark
  * @typedef {import('./sizes.js').Size} Size
  * @typedef {{i:number,segment:Segment}} Changed
- * @typedef {{refused:string,edge:string,plunge:string,grip:string,rowHoles:Thing[]|null,places:Thing[],changed:Changed[],marks:Mark[],sizes:Size[]}} Derived
+ * @typedef {{version:number,refused:string,edge:string,plunge:string,grip:string,rowHoles:Thing[]|null,places:Thing[],changed:Changed[],marks:Mark[],sizes:Size[]}} Derived
  * @typedef {{version:number,box:number[],unitMm:number,stepMm:number,outline:Segment[],things:Thing[],lines:{x0:number,y0:number,x1:number,y1:number}[],drills:{name:string,mm:number}[],derived:Derived,pale:string}} Plan
  * @typedef {{invokeMethodAsync:(name:string,...args:any[])=>Promise<any>}} Net
  */
@@ -105,6 +105,7 @@ export class Drawing {
         if (this.moving && this.asked && kindOf(this.asked.id) !== 'bow') moveIn(this.plan.outline, this.asked.id, this.asked);
         if (anew || moved) this.outline();
         this.svg.classList.toggle('refused', d.refused !== '');
+        this.svg.dataset.version = String(d.version);
         this.stale.marks = true;
         if (newRows) this.stale.holes = true;
         this.draw();

@@ -3,6 +3,8 @@
 import { kindOf, Stops } from './stops.js';
 import { make, set } from './view.js';
 
+const MANY = 1500;
+
 export class Holes {
     /** @param {SVGGElement} world @param {SVGGElement} crosses @param {Stops} stops */
     constructor(world, crosses, stops) {
@@ -11,6 +13,7 @@ export class Holes {
         this.one = make('circle', { class: 'hole chosen', visibility: 'hidden' }, world);
         [this.stops, this.crosses] = [stops, crosses];
         this.lines = make('path', {}, crosses);
+        this.many = false;
         /** @type {SVGTextElement[]} */ this.labels = [];
     }
 
@@ -19,18 +22,26 @@ export class Holes {
         return t?.diameter ? t : null;
     }
 
-    /** Makes the paths anew. */
+    /** Makes the paths anew. Of very many only those in sight are drawn, and where they are no more than dots, as dots. */
     build() {
         let [single, rows] = ['', ''];
-        const one = this.chosen;
-        for (const t of this.stops.things.values()) {
+        const { one, view } = { one: this.chosen, view: this.stops.view };
+        const { things } = this.stops;
+        this.many = things.size > MANY;
+        let largest = 0;
+        for (const t of things.values()) {
             if (!t.diameter || t === one) continue;
             const r = t.diameter / 2;
-            const d = `M${t.x - r} ${t.y}a${r} ${r} 0 1 0 ${t.diameter} 0a${r} ${r} 0 1 0 ${-t.diameter} 0Z`;
+            if (this.many && !view.sees(t, r * view.k)) continue;
+            largest = Math.max(largest, r * view.k);
+            const d = this.many && r * view.k < 3
+                ? `M${t.x - r} ${t.y}l${r} ${r}l${r} ${-r}l${-r} ${-r}Z`
+                : `M${t.x - r} ${t.y}a${r} ${r} 0 1 0 ${t.diameter} 0a${r} ${r} 0 1 0 ${-t.diameter} 0Z`;
             if (kindOf(t.id) === 'row') rows += d; else single += d;
         }
         this.single.setAttribute('d', single);
         this.rows.setAttribute('d', rows);
+        for (const p of [this.single, this.rows]) p.classList.toggle('dots', this.many && largest < 3);
     }
 
     /** Puts centre lines and names where the view says. */
@@ -38,6 +49,7 @@ export class Holes {
         const { stops, chosen: one } = this;
         const { view } = stops;
         set(this.one, one ? { cx: one.x, cy: one.y, r: one.diameter / 2, visibility: 'visible' } : { visibility: 'hidden' });
+        if (this.many) this.build();
         let [d, n] = ['', 0];
         const small = view.w < 500;
         /** @type {{x:number,y:number}[]} */ const taken = [];

@@ -39,7 +39,9 @@ export class Marks {
             if (m.kind !== 'datum') make('circle', { r: 8 }, g);
             if (m.kind === 'balance') make('path', { d: 'M0 0V-8A8 8 0 0 1 8 0ZM0 0V8A8 8 0 0 1 -8 0Z' }, g);
             if (m.kind === 'percussion') make('path', { d: 'M-13 0H13M0 -13V13' }, g);
-            if (!small || m.kind !== 'datum') make('text', m.kind === 'datum' ? { y: 27, 'text-anchor': 'middle' } : { x: 12, y: 20 }, g).textContent = m.label || m.kind;
+            const says = m.label || m.kind;
+            const where = m.kind === 'datum' ? { y: 27, 'text-anchor': 'middle' } : this.room(m, says, holes);
+            if (where && !(small && m.kind === 'datum')) make('text', where, g).textContent = says;
         }
         // where a number may not stand: on a hole, a mark, a dimension
         const marked = marks.filter(m => PLAIN.includes(m.kind)).map(m => ({ x: view.sx(m.x), y: view.sy(m.y), r: 24 }));
@@ -56,6 +58,17 @@ export class Marks {
         this.place();
         this.point(this.pointed);
         if (focused) /** @type {SVGGElement|null} */ (this.balloons.querySelector(`[data-findings="${focused}"]`))?.focus({ preventScroll: true });
+    }
+
+    /** Where a mark's name hides no hole; on a small drawing it is left out when there is no such place. @param {Mark} m @param {string} says @param {{x:number,y:number,diameter:number}[]} holes */
+    room(m, says, holes) {
+        const { view } = this;
+        const long = says.length * 7.5;
+        const ways = [[12, 20], [12, -13], [-12 - long, 20], [-12 - long, -13], [-long / 2, 30], [-long / 2, -20], [-long / 2, 48], [-long / 2, -36]];
+        const near = holes.map(h => ({ x: view.sx(h.x) - view.sx(m.x), y: view.sy(h.y) - view.sy(m.y), r: h.diameter / 2 * view.k + 4 })).filter(h => Math.hypot(h.x, h.y) < h.r + 150);
+        const way = ways.find(([x, y]) => near.every(h => Math.hypot(h.x - Math.min(x + long, Math.max(x, h.x)), h.y - Math.min(y, Math.max(y - 12, h.y))) > h.r));
+        if (!way && view.w < 500) return null;
+        return { x: (way ?? ways[0])[0], y: (way ?? ways[0])[1] };
     }
 
     /** @param {Mark[]} group @param {number} dx @param {number} dy */

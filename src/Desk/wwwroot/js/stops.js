@@ -46,7 +46,7 @@ export function apart(list, cell, most, chosen) {
     const taken = new Set();
     /** @type {T[]} */ const kept = [];
     for (const t of [...list.filter(o => o.id === chosen), ...list.filter(o => o.id !== chosen)]) {
-        const key = `${Math.round(t.px / cell)} ${Math.round(t.py / cell)}`;
+        const key = Math.round(t.px / cell) * 65536 + Math.round(t.py / cell);
         if (taken.has(key) || kept.length >= most) continue;
         taken.add(key);
         kept.push(t);
@@ -84,23 +84,24 @@ export class Stops {
     wanted(segments) {
         const near = new Set(besides(this.chosen, segments));
         const hole = this.chosen.replace(/^rim:/, 'hole:');
-        /** @type {Record<string,(Thing & {px:number,py:number})[]>} */ const by = { holes: [], points: [], rest: [], always: [] };
+        /** @type {Record<string,{id:string,diameter:number,px:number,py:number}[]>} */ const by = { holes: [], points: [], rest: [], always: [] };
         let [holes, points] = [0, 0];
         for (const t of this.things.values()) {
             const kind = kindOf(t.id);
             if (kind === 'rim' && 'hole:' + t.id.slice(4) !== hole) continue;
             if ((kind === 'control' || kind === 'bow') && !near.has(parseInt(t.id.slice(kind.length + 1), 10))) continue;
             if (t.id !== this.chosen && !this.view.sees(t, 20)) continue;
-            const seen = { ...t, px: this.view.sx(t.x), py: this.view.sy(t.y) };
+            const seen = { id: t.id, diameter: t.diameter, px: this.view.sx(t.x), py: this.view.sy(t.y) };
             if (kind === 'hole' || kind === 'row') { by.holes.push(seen); holes++; }
             else if (kind === 'point') { by.points.push(seen); points++; }
             else if (kind === 'segment') by.rest.push(seen);
             else by.always.push(seen);
         }
         const many = by.holes.length > MOST;
+        const small = this.view.w < 500;
         const kept = [
             ...apart(by.holes, many ? 14 : 1, MOST, this.chosen),
-            ...apart(by.points, 9, MOST, this.chosen),
+            ...apart(by.points, small ? 20 : 9, MOST, this.chosen),
             ...apart(by.rest, 24, MOST / 2, this.chosen),
             ...by.always,
         ];
@@ -126,7 +127,7 @@ export class Stops {
             stop.el.setAttribute('transform', `translate(${t.px} ${t.py})`);
             const r = Math.max(t.diameter / 2 * this.view.k, 11);
             if (r !== stop.r) { stop.r = r; stop.reach.setAttribute('r', String(r)); }
-            const says = label(t);
+            const says = label(stop.thing);
             if (says !== stop.label) { stop.label = says; stop.el.setAttribute('aria-label', says); }
         }
         this.tabs();
@@ -148,7 +149,7 @@ export class Stops {
     stopOf(thing) {
         const kind = kindOf(thing.id);
         const group = Object.entries(GROUPS).find(([, g]) => /** @type {readonly string[]} */ (g.kinds).includes(kind))?.[0] ?? 'rest';
-        const el = make('g', { class: `stop ${kind}${thing.fixed ? ' fixed' : ''}${thing.id === this.chosen ? ' chosen' : ''}`, role: 'button', tabindex: '-1', 'data-id': thing.id }, this.groups[group]);
+        const el = make('g', { class: `stop at-${kind}${thing.fixed ? ' fixed' : ''}${thing.id === this.chosen ? ' chosen' : ''}`, role: 'button', tabindex: '-1', 'data-id': thing.id }, this.groups[group]);
         const reach = make('circle', { class: 'reach', r: 11 }, el);
         if (SHAPES[kind]) make('path', { class: 'dot', d: SHAPES[kind] }, el);
         return { thing, el, reach, label: '', r: 11 };

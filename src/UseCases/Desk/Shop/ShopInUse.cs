@@ -28,13 +28,13 @@ public sealed record ShopInUse(string Words, string? FileName, string Elsewhere)
     /// <summary>What it holds, for reading only.</summary>
     public Checked<Shop> Read() => ShopReader.Read(Elsewhere, OpenWork.ShopName);
 
-    /// <summary>Time and size of the files a plan's shop may come from; differs when one was changed, put there or taken away.</summary>
-    internal static string Stamp(string planPath) => string.Join("|", OpenWork.ShopPlaces(planPath).Select(p =>
+    /// <summary>Time and size of the files a plan's shop and steel may come from; differs when one was changed, put there or taken away.</summary>
+    internal static string Stamp(string planPath) => string.Join("|", OpenWork.ShopPlaces(planPath).Select(p => p.Path).Concat(OpenWork.SteelFiles(planPath)).Select(path =>
     {
         try
         {
-            var f = new System.IO.FileInfo(p.Path);
-            return f.Exists ? $"{f.LastWriteTimeUtc.Ticks} {f.Length}" : "";
+            var f = new System.IO.FileInfo(path);
+            return f.Exists ? $"{path} {f.LastWriteTimeUtc.Ticks} {f.Length}" : "";
         }
         catch (Exception e) when (e is System.IO.IOException or UnauthorizedAccessException)
         {
