@@ -27,6 +27,7 @@ public sealed record OffsetLoop(Path? Path, double WorstMm, string Why, Point? A
             sides.Add(([.. offset], s));
         }
 
+        if (worst > FitMm) return No("a curve turns too tightly for it", null);
         if (sides.Count < 2) return No("nothing would be left", null);
         var rows = sides.ConvertAll(s => s.Offset.ToList());
         var corners = new Arc?[rows.Count];

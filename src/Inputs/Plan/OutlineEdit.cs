@@ -105,7 +105,15 @@ public static class OutlineEdit
         if (Segment(file, segment) is not { } after) return NoPoint(file);
         var previous = (segment + all.Length - 1) % all.Length;
         if (!RoundedCorner.IsCorner(all[previous], after)) return No(file, "the outline has no corner there", "choose a point where it turns");
-        if (RoundedCorner.Of(all[previous], after, radius.Mm) is { } round) return Replace(file, previous, 2, round.Before, round.Arc, round.After);
+        if (RoundedCorner.Of(all[previous], after, radius.Mm) is { } round)
+        {
+            // a sharpened part that ended at the corner ends where the arc takes over
+            var part = file.Plan.Edge;
+            return OutlineText.Replace(file, previous, 2, [round.Before, round.Arc, round.After], part is null ? null : new SharpenedPart(
+                part.From.To(after.Start) < SamePlaceMm ? round.After.Start : part.From,
+                part.To.To(after.Start) < SamePlaceMm ? round.Before.End : part.To));
+        }
+
         var most = RoundedCorner.GreatestRadius(all[previous], after);
         return No(file, $"a radius of {Shown.Both(radius)} does not fit this corner", most > 0 ? $"{Shown.Both(Length.OfMm(most))} is the largest that does" : "take a point beside it away first");
     }

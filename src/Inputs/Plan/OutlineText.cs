@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Tangwright.Core;
 using Tangwright.Foundation;
 
 namespace Tangwright.Inputs;
@@ -9,32 +10,43 @@ internal static class OutlineText
     /// <summary>How far an end of the sharpened part may come to lie off the outline before it is laid on it again, mm.</summary>
     private const double OffMm = 0.002;
 
-    /// <summary>The plan with some segments replaced; over the start of the path, or where a text cannot be cut up, the whole path is written anew.</summary>
+    /// <summary>An arc that turns further is written in parts, radians.</summary>
+    private const double GreatestSweep = 150 * Math.PI / 180;
+
+    /// <summary>The plan with some segments replaced; where the text cannot be cut up, the whole path is written anew.</summary>
     /// <param name="file">The plan.</param>
     /// <param name="first">First segment replaced.</param>
-    /// <param name="count">How many; may run over the end of the path to its start.</param>
+    /// <param name="count">How many; at most two when they run over the end of the path to its start.</param>
     /// <param name="by">What takes their place.</param>
-    public static Checked<PlanFile> Replace(PlanFile file, int first, int count, ImmutableArray<Segment> by)
+    /// <param name="edge">Where the ends of the sharpened part are looked for on the new outline; null: where they are.</param>
+    public static Checked<PlanFile> Replace(PlanFile file, int first, int count, ImmutableArray<Segment> by, SharpenedPart? edge = null)
     {
         if (Written(file) is not { } path) return PlanEdit.Refused(file, "the plan has no outline", "add [outline]");
-        var outline = file.Plan.Outline;
-        var n = outline.Segments.Length;
+        var outline = file.Plan.Outline.Segments;
         var rounded = Rounded(by, file.UnitMm);
-        var over = first + count - n;
-        var all = over > 0
-            ? rounded.AddRange(outline.Segments.Skip(over).Take(n - count))
-            : [.. outline.Segments.Take(first), .. rounded, .. outline.Segments.Skip(first + count)];
-        var changed = new Path(all, closed: true);
-        var text = over > 0 ? null : PathDataReplace.Of(path.Value, file.UnitMm, first, count, rounded);
-        return Write(file, path, text ?? PathData.Write(changed, file.UnitMm), changed);
+        var over = first + count - outline.Length;
+        if (over <= 0)
+        {
+            Path changed = new([.. outline.Take(first), .. rounded, .. outline.Skip(first + count)], closed: true);
+            return Write(file, path, PathDataReplace.Of(path.Value, file.UnitMm, first, count, rounded) ?? PathData.Write(changed, file.UnitMm), changed, edge);
+        }
+
+        // the path then starts at the last of the new ones, or where they end when there is only one
+        var (last, head) = (rounded[..Math.Max(1, rounded.Length - 1)], rounded[Math.Max(1, rounded.Length - 1)..]);
+        Path turned = new([.. head, .. outline.Skip(over).Take(outline.Length - count), .. last], closed: true);
+        var text = count == 2 ? PathDataReplace.OverStart(path.Value, file.UnitMm, last, head) : null;
+        return Write(file, path, text ?? PathData.Write(turned, file.UnitMm), turned, edge);
     }
 
     /// <summary>The plan with a whole new outline.</summary>
-    public static Checked<PlanFile> Whole(PlanFile file, Path outline)
+    /// <param name="file">The plan.</param>
+    /// <param name="outline">The outline.</param>
+    /// <param name="edge">Where the ends of the sharpened part are looked for on it; null: where they are.</param>
+    public static Checked<PlanFile> Whole(PlanFile file, Path outline, SharpenedPart? edge)
     {
         if (Written(file) is not { } path) return PlanEdit.Refused(file, "the plan has no outline", "add [outline]");
         var rounded = Rounded(outline, file.UnitMm);
-        return Write(file, path, PathData.Write(rounded, file.UnitMm), rounded);
+        return Write(file, path, PathData.Write(rounded, file.UnitMm), rounded, edge);
     }
 
     /// <summary>Where the path stands; null when there is none.</summary>
@@ -57,8 +69,9 @@ internal static class OutlineText
     public static Point Near(Point p, double unitMm) => new(Math.Round(p.X / unitMm, 6) * unitMm, Math.Round(p.Y / unitMm, 6) * unitMm);
 
     /// <summary>Segments with all places rounded to 1e-6 of a unit; first and last end stay as they are.</summary>
-    public static ImmutableArray<Segment> Rounded(ImmutableArray<Segment> segments, double unitMm)
+    public static ImmutableArray<Segment> Rounded(ImmutableArray<Segment> given, double unitMm)
     {
+        ImmutableArray<Segment> segments = [.. given.SelectMany(InParts)];
         var all = ImmutableArray.CreateBuilder<Segment>(segments.Length);
         for (var i = 0; i < segments.Length; i++)
         {
@@ -67,6 +80,13 @@ internal static class OutlineText
         }
 
         return all.ToImmutable();
+    }
+
+    /// <summary>An arc near half a turn or more in parts: its ends and a rounded radius would not fix its middle.</summary>
+    private static IEnumerable<Segment> InParts(Segment s)
+    {
+        var parts = s is Arc a ? (int)Math.Ceiling(Math.Abs(a.Sweep) / GreatestSweep) : 1;
+        return parts < 2 ? [s] : Enumerable.Range(0, parts).Select(k => s.Part((double)k / parts, (k + 1.0) / parts));
     }
 
     /// <summary>A segment between other ends close by, its own numbers rounded.</summary>
@@ -78,14 +98,14 @@ internal static class OutlineText
         _ => new Line(start, end),
     };
 
-    private static Checked<PlanFile> Write(PlanFile file, TomlText path, string text, Path wanted)
+    private static Checked<PlanFile> Write(PlanFile file, TomlText path, string text, Path wanted, SharpenedPart? goal)
     {
         var splices = new List<Splice> { Splice(file, path, text) };
         if (file.Root.Find("edge")?.Value is TomlTable edge && file.Plan.Edge is { } part)
         {
-            foreach (var (key, at) in new[] { ("from", part.From), ("to", part.To) })
+            foreach (var (key, was, at) in new[] { ("from", part.From, (goal ?? part).From), ("to", part.To, (goal ?? part).To) })
             {
-                if (edge.Find(key)?.Value is not { } node || Nearest.Distance(wanted, at) <= OffMm) continue;
+                if (edge.Find(key)?.Value is not { } node || (was.To(at) <= OffMm && Nearest.Distance(wanted, was) <= OffMm)) continue;
                 splices.Add(new Splice(node.Offset, node.Length, PlanEdit.PointLike(file, node, PlaceEdit.OnOutline(wanted, file.Plan.Units, at))));
             }
         }

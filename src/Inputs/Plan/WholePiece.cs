@@ -3,7 +3,7 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Inputs;
 
-/// <summary>Changes that take the whole piece along: outline, sharpened part, plunge line, grip, datum, holes and rows.</summary>
+/// <summary>Changes that take the whole piece along: outline, sharpened part, plunge line, grip, datum, holes and rows, each number where it stands and in the unit that stands there.</summary>
 public static class WholePiece
 {
     /// <summary>Mirrors the piece about the middle of its box.</summary>
@@ -21,89 +21,107 @@ public static class WholePiece
             : PlanKeyEdit.Under(f, "datum", [new(key, old => PlanEdit.Quoted(word, old, f))], g => (upsideDown ? g.Plan.Datum.Y : g.Plan.Datum.X).Side.ToString().Equals(word, StringComparison.OrdinalIgnoreCase)));
     }
 
-    /// <summary>Scales the piece evenly about the left end of its lower side until it is as long as asked. Places of holes go along; diameters, bevel height and thicknesses stay.</summary>
+    /// <summary>Scales the piece evenly until it is as long as asked; the datum stays where it is. Places of holes go along; diameters, bevel height and thicknesses stay.</summary>
     public static Checked<PlanFile> ScaleTo(PlanFile file, Length length)
     {
-        var box = file.Plan.Outline.Bounds;
-        var by = length.Mm / box.Width;
-        var corner = new Point(box.MinX, box.MinY);
-        return Mapped(file, new Transform(by, 0, 0, by, corner.X * (1 - by), corner.Y * (1 - by)));
+        var by = length.Mm / file.Plan.Outline.Bounds.Width;
+        var stays = FromDatum.Zero(file.Plan);
+        return Mapped(file, new Transform(by, 0, 0, by, stays.X * (1 - by), stays.Y * (1 - by)));
     }
 
     /// <summary>Lays the outline at a distance outside itself, inside when negative. Curves are followed to <see cref="OffsetLoop.FitMm"/>; all else stays, the ends of the sharpened part go to the new outline.</summary>
     public static Checked<PlanFile> Offset(PlanFile file, Length outward)
     {
         var offset = OffsetLoop.Of(file.Plan.Outline, outward.Mm);
-        if (offset.Path is { } path) return OutlineText.Whole(file, path);
+        if (offset.Path is { } path)
+        {
+            var edge = file.Plan.Edge;
+            return OutlineText.Whole(file, path, edge is null ? null : new SharpenedPart(Beside(edge.From, first: true), Beside(edge.To, first: false)));
+        }
+
         var where = offset.At is { } at ? $" near x {Shown.Both(Length.OfMm(at.X))}, y {Shown.Both(Length.OfMm(at.Y))}" : "";
         return PlanEdit.Refused(file, $"the outline cannot be laid {Shown.Both(Length.OfMm(Math.Abs(outward.Mm)))} {(outward.Mm > 0 ? "outside" : "inside")}: {offset.Why}{where}", "take a smaller distance, or round or take away the point there first");
+
+        // square off the sharpened side of an end of the edge, which may be a corner
+        Point Beside(Point end, bool first)
+        {
+            var all = file.Plan.Outline.Segments;
+            var (spot, at, _) = Nearest.On(file.Plan.Outline, end);
+            if (first && spot.T > 1 - 1e-6) spot = new PathSpot((spot.Segment + 1) % all.Length, 0);
+            if (!first && spot.T < 1e-6) spot = new PathSpot((spot.Segment + all.Length - 1) % all.Length, 1);
+            var outside = Moments.Of(file.Plan.Outline).AreaMm2 > 0 ? -1 : 1;
+            return at + (all[spot.Segment].Tangent(spot.T).Left * (outside * outward.Mm));
+        }
     }
 
     private static Checked<PlanFile> Mapped(PlanFile file, Transform map)
     {
-        if (OutlineText.Written(file) is not { } path) return PlanEdit.Refused(file, "the plan has no outline", "add [outline]");
-        var unit = file.UnitMm;
-        var outline = file.Plan.Outline.Transformed(map);
-        var splices = new List<Splice> { OutlineText.Splice(file, path, PathData.Write(OutlineText.Rounded(outline, unit), unit)) };
-        var (plan, root) = (file.Plan, file.Root);
-        if (plan.Edge is { } edge) Ends("edge", edge.From, edge.To);
-        if (plan.Grip is { } grip) Ends("grip", grip.From, grip.To);
-        if (plan.Bevel?.Plunge is { } plunge && Table("bevel")?.Find("plunge")?.Value is { } written)
+        if (OutlineText.Written(file) is not { } path || PathDataMap.Of(path.Value, file.UnitMm, map) is not { } text) return PlanEdit.Refused(file, "the outline cannot be changed", "change it by hand");
+        List<Splice> splices = [OutlineText.Splice(file, path, text)];
+        List<string> may = ["outline.path"];
+        foreach (var (heading, keys) in new[] { ("edge", (string[])["from", "to"]), ("grip", ["from", "to"]), ("bevel", ["plunge"]), ("datum", ["x", "y"]) })
         {
-            var (a, b) = (On(plunge.A), On(plunge.B));
-            splices.Add(new Splice(written.Offset, written.Length, written is TomlList ? PlaceEdit.Pair(file, written, a, b) : PlanEdit.LengthLike(file, written, Length.OfMm(a.X))));
+            if (file.Root.Find(heading)?.Value is TomlTable table) Places(table, heading, keys);
         }
 
-        var zero = On(FromDatum.Zero(plan));
-        if (plan.Datum.X.Side == DatumSide.At) Number("x", zero.X);
-        if (plan.Datum.Y.Side == DatumSide.At) Number("y", zero.Y);
-        foreach (var (name, table) in Named("hole"))
+        foreach (var (heading, keys) in new[] { ("hole", (string[])["at"]), ("hole_row", ["along", "from", "to"]) })
         {
-            if (plan.Holes.OfType<Hole>().FirstOrDefault(h => h.Name == name) is { } hole) Place(table, "at", hole.At);
+            foreach (var table in (file.Root.Find(heading)?.Value as TomlTables)?.Items ?? []) Places(table, $"{heading}[{PlanEdit.Label(table)}]", keys);
         }
 
-        foreach (var row in plan.Holes.OfType<HoleRow>())
+        return PlanSplice.Apply(file, splices, f => IsMapped(file.Plan, f.Plan, map), [.. may]);
+
+        void Places(TomlTable table, string path, string[] keys)
         {
-            if (RowEdit.Find(file, row.Name) is not var (_, table)) continue;
-            if (row.OnMidline)
+            foreach (var key in keys)
             {
-                if (row.From is { } f) Place(table, "from", f);
-                if (row.To is { } t) Place(table, "to", t);
-            }
-            else if (row is { From: { } from, To: { } to } && table.Find("along")?.Value is { } along)
-            {
-                splices.Add(new Splice(along.Offset, along.Length, PlaceEdit.Pair(file, along, On(from), On(to))));
+                if (table.Find(key)?.Value is not { } node) continue;
+                var now = Place(file, node, key, map);
+                if (now == PlanEdit.Raw(file, node)) continue;
+                splices.Add(new Splice(node.Offset, node.Length, now));
+                may.Add($"{path}.{key}");
             }
         }
+    }
 
-        return PlanSplice.Apply(
-            file,
-            splices,
-            f => Math.Abs(Moments.Of(f.Plan.Outline).AreaMm2 - Moments.Of(outline).AreaMm2) < 1e-3,
-            [.. new[] { "outline.path", "edge", "grip", "bevel.plunge", "datum" }, .. Labels("hole"), .. Labels("hole_row")]);
-
-        Point On(Point p) => OutlineText.Near(map.Map(p), unit);
-        TomlTable? Table(string heading) => root.Find(heading)?.Value as TomlTable;
-        void Ends(string heading, Point from, Point to)
+    /// <summary>A value as it is written after the map: a list of two points, a point, or one coordinate; words stay.</summary>
+    private static string Place(PlanFile file, TomlNode node, string key, Transform map)
+    {
+        switch (node)
         {
-            if (Table(heading) is not { } table) return;
-            Place(table, "from", from);
-            Place(table, "to", to);
+            case TomlList { Items: [TomlList a, TomlList b] }:
+                return PlaceEdit.Pair(file, node, map.Map(PointOf(file, a)), map.Map(PointOf(file, b)));
+            case TomlList point:
+                return PlanEdit.PointLike(file, node, map.Map(PointOf(file, point)));
+            default:
+                if (PlanEdit.LengthOf(file, node) is not { } at) return PlanEdit.Raw(file, node);
+                var mapped = map.Map(new Point(at.Mm, at.Mm));
+                return PlanEdit.LengthLike(file, node, Length.OfMm(key == "y" ? mapped.Y : mapped.X));
         }
+    }
 
-        void Place(TomlTable table, string key, Point at)
-        {
-            if (table.Find(key)?.Value is { } node) splices.Add(new Splice(node.Offset, node.Length, PlanEdit.PointLike(file, node, On(at))));
-        }
+    private static Point PointOf(PlanFile file, TomlList pair)
+        => new(PlanEdit.LengthOf(file, pair.Items[0])?.Mm ?? 0, PlanEdit.LengthOf(file, pair.Items[1])?.Mm ?? 0);
 
-        void Number(string key, double mm)
-        {
-            if (Table("datum")?.Find(key)?.Value is { } node) splices.Add(new Splice(node.Offset, node.Length, PlanEdit.LengthLike(file, node, Length.OfMm(mm))));
-        }
+    private static bool IsMapped(Plan a, Plan b, Transform map)
+    {
+        return a.Outline.Segments.Length == b.Outline.Segments.Length
+            && a.Outline.Segments.Zip(b.Outline.Segments).All(s => Goes(s.First.Start, s.Second.Start) && Goes(s.First.At(0.3), s.Second.At(0.3)))
+            && a.Holes.Length == b.Holes.Length
+            && a.Holes.Zip(b.Holes).All(h => (h.First, h.Second) switch
+            {
+                (Hole x, Hole y) => Goes(x.At, y.At) && x.Diameter == y.Diameter,
+                (HoleRow x, HoleRow y) => Goes(x.From, y.From) && Goes(x.To, y.To) && x.Diameters.SequenceEqual(y.Diameters),
+                _ => false,
+            })
+            && Goes(a.Edge?.From, b.Edge?.From) && Goes(a.Edge?.To, b.Edge?.To)
+            && Goes(a.Grip?.From, b.Grip?.From) && Goes(a.Grip?.To, b.Grip?.To)
+            && (a.Bevel?.Plunge, b.Bevel?.Plunge) is var (p, q)
+            && (p is null || q is null ? p == q : OnLine(p, q.A) && OnLine(p, q.B));
 
-        IEnumerable<(string Name, TomlTable Table)> Named(string heading)
-            => ((root.Find(heading)?.Value as TomlTables)?.Items ?? []).Select((t, i) => ((t.Find("name")?.Value as TomlText)?.Value.Trim() ?? $"H{i + 1}", t));
+        bool Goes(Point? from, Point? to) => from is { } x ? to is { } y && map.Map(x).To(y) < 1e-5 : to is null;
 
-        IEnumerable<string> Labels(string heading) => ((root.Find(heading)?.Value as TomlTables)?.Items ?? []).Select(t => $"{heading}[{PlanEdit.Label(t)}]");
+        // a plunge line written as one x ends where the outline's box does: only its place along the piece is given
+        bool OnLine(PlungeLine line, Point at) => Math.Abs((map.Map(line.B) - map.Map(line.A)).Unit.Cross(at - map.Map(line.A))) < 1e-5;
     }
 }
