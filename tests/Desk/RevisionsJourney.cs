@@ -17,6 +17,7 @@ public sealed class RevisionsJourney(Chromium chromium, DeskOnScratch desk) : Jo
         await Assertions.Expect(effect).ToContainTextAsync("+1.2 g");
         await Assertions.Expect(effect).ToContainTextAsync("gone: warning, hole L1");
         Assert.Equal(before, TextOf(stem));
+        await Fits(page);
 
         await finding.GetByRole(AriaRole.Button, new() { Name = "make this change" }).ClickAsync();
         await Assertions.Expect(finding).ToHaveCountAsync(0);
@@ -44,17 +45,21 @@ public sealed class RevisionsJourney(Chromium chromium, DeskOnScratch desk) : Jo
         await page.GetByRole(AriaRole.Link, new() { Name = "compare with revision A" }).ClickAsync();
         await Assertions.Expect(page.Locator(".parts")).ToContainTextAsync("hole L1");
         await Assertions.Expect(page.Locator(".parts")).ToContainTextAsync("right");
-        foreach (var (width, height) in new[] { (1600, 1000), (1024, 768), (400, 800) })
-        {
-            await page.SetViewportSizeAsync(width, height);
-            Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"), $"wider than {width} px");
-        }
-
-        await page.SetViewportSizeAsync(1400, 900);
+        await Fits(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "draw it pale behind the drawing" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "take it from behind the drawing" }).WaitForAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "take this one back" }).ClickAsync();
         await page.GetByText("The two plans are the same.").WaitForAsync();
         await Eventually(() => TextOf(stem) == before);
+    }
+
+    /// <summary>The page is nowhere wider than the screen.</summary>
+    private static async Task Fits(IPage page)
+    {
+        foreach (var (width, height) in new[] { (1600, 1000), (1024, 768), (400, 800), (1400, 900) })
+        {
+            await page.SetViewportSizeAsync(width, height);
+            Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"), $"wider than {width} px");
+        }
     }
 }

@@ -61,7 +61,10 @@ public static class InsideRadiusFindings
                 $"radius 0, turned by {Shown.Number(h.TurnRadians * 180 / Math.PI, 0)}°",
                 $"radius {Shown.Both(Length.OfMm(LeastBeforeHardeningMm))} before hardening",
                 SourceTag.CommonPractice,
-                $"a radius of at least {Shown.Both(Length.OfMm(LeastBeforeHardeningMm))}{byWheel}, or drill {DrillFor(r.Shop, 2 * LeastBeforeHardeningMm)} in the corner before profiling");
+                $"a radius of at least {Shown.Both(Length.OfMm(LeastBeforeHardeningMm))}{byWheel}, or drill {DrillFor(r.Shop, 2 * LeastBeforeHardeningMm)} in the corner before profiling")
+            {
+                Ways = CornerWays.Of(r, h.Place, wheel),
+            };
         }
     }
 

@@ -63,3 +63,8 @@ public sealed record PointSet(string Heading, string Key, Point Point) : RemedyC
 /// <param name="A">A point on it, plan's axes, mm.</param>
 /// <param name="B">Another.</param>
 public sealed record PlungeSet(Point A, Point B) : RemedyChange;
+
+/// <summary>A corner of the outline is rounded.</summary>
+/// <param name="At">The corner, plan's axes, mm.</param>
+/// <param name="Radius">Radius of the arc.</param>
+public sealed record CornerRounded(Point At, Length Radius) : RemedyChange;

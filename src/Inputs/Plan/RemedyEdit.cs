@@ -23,8 +23,15 @@ public static class RemedyEdit
         AngleSet c => PlanEdit.Set(file, c.Heading, c.Key, _ => PathData.Number(c.Angle.Degrees, 1), (f, _) => f.Plan.Bevel?.SharpenPerSide is { } a && Math.Abs(a.Degrees - c.Angle.Degrees) < 1e-9),
         PointSet c => PlanEdit.Set(file, c.Heading, c.Key, old => PlanEdit.PointLike(file, old, c.Point), (f, n) => PointOf(f, n) is { } p && p.To(c.Point) < 1e-9),
         PlungeSet c => PlanEdit.Set(file, "bevel", "plunge", old => Plunge(file, old, c), (f, _) => f.Plan.Bevel?.Plunge is { } p && p.A.To(c.A) < 1e-9 && p.B.To(c.B) < 1e-9 || IsAcross(c)),
+        CornerRounded c => Corner(file, c),
         _ => throw new System.Diagnostics.UnreachableException(),
     };
+
+    private static Checked<PlanFile> Corner(PlanFile file, CornerRounded change)
+    {
+        var all = file.Plan.Outline.Segments;
+        return OutlineEdit.RoundCorner(file, Enumerable.Range(0, all.Length).FirstOrDefault(i => all[i].Start.To(change.At) < 1e-6, -1), change.Radius);
+    }
 
     /// <summary>Whether a line is square to the piece and so may be written as its x alone.</summary>
     private static bool IsAcross(PlungeSet line) => Math.Abs(line.A.X - line.B.X) < 1e-9;

@@ -15,7 +15,6 @@ public class RemedyLaws
         [FindingCodes.OutlineTooSmall] = "the outline itself is wrong, most often its unit",
         [FindingCodes.StockWidthTolerance] = "the bar has to be measured",
         [FindingCodes.InsideRadius] = "the outline has to be drawn anew there",
-        [FindingCodes.SharpInsideCorner] = "the outline has to be drawn anew there",
         [FindingCodes.BevelTakenAsFlat] = "nothing is wrong with the plan",
         [FindingCodes.TargetWeight] = "steel can come off in many places",
         [FindingCodes.TargetBalance] = "steel can come off in many places",
