@@ -26,7 +26,7 @@ internal static class DeskApp
         OwnPagesOnly.Use(app);
         app.UseAntiforgery();
         app.MapStaticAssets();
-        SheetsPdf.Map(app);
+        SheetsFiles.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

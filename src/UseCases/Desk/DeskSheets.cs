@@ -26,6 +26,17 @@ public static class DeskSheets
     public static Checked<KindOfSheet> Kind(string key)
         => Kinds.FirstOrDefault(k => k.Key == key) is { } kind ? Checked<KindOfSheet>.Good(kind) : Checked<KindOfSheet>.Bad(Unknown(key));
 
+    /// <summary>Key of the template with hole centres alone.</summary>
+    public const string DrillOnly = TemplateKinds.DrillKey;
+
+    /// <summary>The printers of the shop the plan uses.</summary>
+    public static ImmutableArray<PrinterOnDesk> Printers(PlanOnDesk desk) => PrinterSetUp.Of(desk.Work.Shop);
+
+    /// <summary>Which printer is meant and how it is corrected, in a sentence.</summary>
+    public static string PrinterInWords(PlanOnDesk desk, PrintRequest print) => print.PrinterOf(desk.Work.Shop) is { } p
+        ? $"{p.Name}: {PrinterSetUp.Correction(p)}."
+        : print.Printer is null ? "No printer of the shop holds this paper: the template is drawn uncorrected." : $"The shop has no printer called {print.Printer}.";
+
     /// <summary>Whether a kind can be mirrored for the back face.</summary>
     public static bool CanMirror(string key) => key is TemplateKinds.Key or TemplateKinds.DrillKey;
 
