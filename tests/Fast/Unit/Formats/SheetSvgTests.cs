@@ -17,7 +17,7 @@ public sealed class SheetSvgTests
         var shape = new Path(
             [
                 new Line(new(10, 20), new(40.1234, 20)),
-                Arc.Circular(new(40.1234, 35), 15, -Math.PI / 2, Math.PI),
+                Arc.OfCircle(new(40.1234, 35), 15, -Math.PI / 2, Math.PI),
                 new Bezier(new(40.1234, 50), new(30, 60), new(20, 60), new(10, 20)),
             ],
             closed: true);
@@ -28,7 +28,7 @@ public sealed class SheetSvgTests
         {
             foreach (var s in drawn.Segments)
             {
-                for (var t = 0.0; t <= 1; t += 0.125) Assert.InRange(meant.Nearest(s.At(t)).Distance, 0, 2e-4);
+                for (var t = 0.0; t <= 1; t += 0.125) Assert.InRange(Nearest.Distance(meant, s.At(t)), 0, 2e-4);
             }
         }
 
