@@ -63,7 +63,7 @@ public sealed class PrinterWalkTests : IAsyncLifetime
         await work.ClickAsync();
         await page.GetByText("Along the feed: 97 mm instead of 100. From now on drawn × 1.0309.").WaitForAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep it for A4 printer" }).ClickAsync();
-        await page.GetByText("Kept in skeleton-hatchet.shop.toml").WaitForAsync();
+        await page.GetByText("Print the bar sheet again: both bars").WaitForAsync();
         var shop = await System.IO.File.ReadAllTextAsync(_scratch.Path("skeleton-hatchet.shop.toml"));
         Assert.Contains("\nbar_across = \"97.63 mm\"", shop, StringComparison.Ordinal);
         Assert.Contains("\nbar_along = \"97 mm\"", shop, StringComparison.Ordinal);
