@@ -49,7 +49,7 @@ public sealed record MeasuredBars(Printer Printer, double AcrossMm, double Along
         var name = $"bar {way}";
         if (string.IsNullOrWhiteSpace(typed)) return (null, Fault.OfFile(name, $"the bar {way} is missing", "write what it measured, as 97.2 or 3 27/32 in"));
         var read = LengthText.Read(typed, unitMm: 1);
-        if (!read.IsGood) return (null, Fault.OfFile(name, $"the bar {way}: {read.Message}", read.Remedy));
+        if (!read.IsGood) return (null, Fault.OfFile(name, $"the bar {way}: \"{(typed.Length > 30 ? typed[..30] + "…" : typed.Trim())}\" is no length", read.Remedy));
         var mm = read.Value.Length.Mm;
         if (Math.Abs(mm - 100) <= FarthestMm) return (mm, null);
         var remedy = read.Value.Writing == LengthWriting.Bare && Math.Abs((mm * Length.MmPerInch) - 100) <= FarthestMm
