@@ -29,7 +29,7 @@ internal static class DeskApp
         OwnPagesOnly.Use(app);
         app.UseAntiforgery();
         app.MapStaticAssets();
-        SheetsPdf.Map(app);
+        SheetsFiles.Map(app);
         BackgroundFile.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;

@@ -18,20 +18,34 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
 
     private const double DefaultRollMm = 610;
 
+    /// <summary>Name of a printer of the shop, whatever paper is asked for; null: the shop's first that holds the paper.</summary>
+    public string? Printer { get; init; }
+
+    /// <summary>The paper of a name; null when there is none.</summary>
+    internal static PaperSize? PaperOf(string name, Length? rollWidth) => name.ToLowerInvariant() switch
+    {
+        "a4" => PaperSize.A4,
+        "letter" => PaperSize.Letter,
+        "a3" => PaperSize.A3,
+        "roll" => PaperSize.Roll(rollWidth?.Mm ?? DefaultRollMm),
+        _ => null,
+    };
+
+    /// <summary>The correction a printer's measured bars ask for.</summary>
+    internal static PrintScale ScaleOf(Printer? printer) => PrintScale.After(PrintScale.True, printer?.BarAcrossMm ?? 100, printer?.BarAlongMm ?? 100);
+
+    /// <summary>The printer of the shop that is meant; null when none holds the paper or none has the name.</summary>
+    internal Printer? PrinterOf(Shop shop)
+        => Printer is not null ? shop.Printers.FirstOrDefault(p => p.Name == Printer)
+            : Paper is null ? shop.Printers[0]
+            : shop.Printers.FirstOrDefault(p => string.Equals(p.Paper, Paper, StringComparison.OrdinalIgnoreCase));
+
     /// <summary>The request the sheets are drawn for.</summary>
     internal Checked<SheetRequest> For(OpenedWork work, Results results)
     {
-        var printer = Paper is null
-            ? work.Shop.Printers[0]
-            : work.Shop.Printers.FirstOrDefault(p => string.Equals(p.Paper, Paper, StringComparison.OrdinalIgnoreCase));
-        var paper = (Paper ?? printer!.Paper).ToLowerInvariant() switch
-        {
-            "a4" => PaperSize.A4,
-            "letter" => PaperSize.Letter,
-            "a3" => PaperSize.A3,
-            "roll" => PaperSize.Roll(printer?.RollWidth?.Mm ?? DefaultRollMm),
-            _ => null,
-        };
+        var printer = PrinterOf(work.Shop);
+        if (printer is null && Printer is not null) return Bad("printer", $"the shop has no printer called \"{Printer}\"", "choose one of: " + string.Join(", ", work.Shop.Printers.Select(p => p.Name)));
+        var paper = PaperOf(Paper ?? printer!.Paper, printer?.RollWidth);
         if (paper is null) return Bad("--paper", $"\"{Paper}\" is not a paper this can print on", $"write {Papers}");
         var units = Units?.ToLowerInvariant() switch
         {
@@ -42,7 +56,7 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
             _ => (UnitsShown?)null,
         };
         if (units is null) return Bad("--units", $"\"{Units}\" is not a choice of units", "write mm, in or both");
-        var remembered = PrintScale.After(PrintScale.True, printer?.BarAcrossMm ?? 100, printer?.BarAlongMm ?? 100);
+        var remembered = ScaleOf(printer);
         var scale = remembered;
         if (Measured is not null)
         {

@@ -4,7 +4,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>The true-scale sheets as the packet takes them: numbered within the packet; when none can be drawn, a sheet that says why.</summary>
-internal static class TemplateKinds
+public static class TemplateKinds
 {
     /// <summary>Key of the full template.</summary>
     public const string Key = "template";

@@ -12,7 +12,7 @@ public static class SheetSvg
     public static string Write(Sheet sheet, string label)
     {
         var s = new StringBuilder();
-        s.Append($"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"sheet\" role=\"img\" aria-label=\"{SvgText.Escaped(label)}\" width=\"{SvgText.Mm(sheet.WidthMm)}mm\" height=\"{SvgText.Mm(sheet.HeightMm)}mm\" viewBox=\"0 0 {SvgText.Mm(sheet.WidthMm)} {SvgText.Mm(sheet.HeightMm)}\" fill=\"none\" stroke-linejoin=\"round\" text-rendering=\"geometricPrecision\" font-family=\"'{SheetFonts.Family}'\" style=\"font-kerning:none;font-variant-ligatures:none\">\n");
+        s.Append($"<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"sheet\" role=\"img\" aria-label=\"{SvgText.Escaped(label)}\" width=\"{SvgText.Mm(sheet.WidthMm)}mm\" height=\"{SvgText.Mm(sheet.HeightMm)}mm\" viewBox=\"0 0 {SvgText.Mm(sheet.WidthMm)} {SvgText.Mm(sheet.HeightMm)}\" fill=\"none\" stroke-linejoin=\"round\" text-rendering=\"geometricPrecision\" font-family=\"'Sheet lettering','{SheetFonts.Family}',sans-serif\" style=\"font-kerning:none;font-variant-ligatures:none\">\n");
         new SvgInk(s, sheet.HeightMm).Draw(sheet.Marks);
         return s.Append("</svg>\n").ToString();
     }

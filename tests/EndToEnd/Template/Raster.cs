@@ -27,11 +27,11 @@ internal sealed class Raster
     /// <summary>Prints all pages at 600 dots to the inch, as a printer would that shrinks x and y by the factors.</summary>
     public static List<Raster> Print(byte[] pdf, IReadOnlyList<Sheet> sheets, double shrinkX = 1, double shrinkY = 1)
     {
-        var folder = Directory.CreateTempSubdirectory("template");
+        var folder = System.IO.Directory.CreateTempSubdirectory("template");
         try
         {
             var file = System.IO.Path.Combine(folder.FullName, "t.pdf");
-            File.WriteAllBytes(file, pdf);
+            System.IO.File.WriteAllBytes(file, pdf);
             var pages = new List<Raster>();
             for (var i = 0; i < sheets.Count; i++)
             {
@@ -39,7 +39,7 @@ internal sealed class Raster
                 string[] size = shrinkX == 1 && shrinkY == 1 ? ["-r", "600"] : ["-r", "600", "-scale-to-x", w.ToString(CultureInfo.InvariantCulture), "-scale-to-y", h.ToString(CultureInfo.InvariantCulture)];
                 var root = System.IO.Path.Combine(folder.FullName, "p" + i);
                 Run("pdftoppm", ["-gray", "-singlefile", "-f", (i + 1).ToString(CultureInfo.InvariantCulture), .. size, file, root]);
-                pages.Add(Parse(File.ReadAllBytes(root + ".pgm")));
+                pages.Add(Parse(System.IO.File.ReadAllBytes(root + ".pgm"), 600));
             }
 
             return pages;
@@ -48,6 +48,42 @@ internal sealed class Raster
         {
             folder.Delete(recursive: true);
         }
+    }
+
+    /// <summary>Prints one page of a PDF, from 1.</summary>
+    public static Raster Page(byte[] pdf, int page, int dotsToTheInch = 600)
+    {
+        var folder = System.IO.Directory.CreateTempSubdirectory("page");
+        try
+        {
+            var (file, root) = (System.IO.Path.Combine(folder.FullName, "t.pdf"), System.IO.Path.Combine(folder.FullName, "p"));
+            System.IO.File.WriteAllBytes(file, pdf);
+            var number = page.ToString(CultureInfo.InvariantCulture);
+            Run("pdftoppm", ["-gray", "-singlefile", "-f", number, "-l", number, "-r", dotsToTheInch.ToString(CultureInfo.InvariantCulture), file, root]);
+            return Parse(System.IO.File.ReadAllBytes(root + ".pgm"), dotsToTheInch);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    /// <summary>Share of the ink here that has ink of another page within so many dots each way.</summary>
+    public double InkAlsoOn(Raster other, int dots)
+    {
+        long ink = 0, also = 0;
+        for (var y = 0; y < _height; y++)
+        {
+            for (var x = 0; x < _width; x++)
+            {
+                if (_dots[(y * _width) + x] >= 128) continue;
+                ink++;
+                if (other.HasInk(x, y, dots)) also++;
+            }
+        }
+
+        Assert.True(ink > 1000, "an empty page");
+        return (double)also / ink;
     }
 
     /// <summary>Runs a program and gives its exit code and what it said.</summary>
@@ -76,7 +112,20 @@ internal sealed class Raster
         Assert.True(exit == 0, program + ": " + said);
     }
 
-    private static Raster Parse(byte[] pgm)
+    private bool HasInk(int x, int y, int dots)
+    {
+        for (var v = Math.Max(0, y - dots); v <= Math.Min(_height - 1, y + dots); v++)
+        {
+            for (var u = Math.Max(0, x - dots); u <= Math.Min(_width - 1, x + dots); u++)
+            {
+                if (_dots[(v * _width) + u] < 192) return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static Raster Parse(byte[] pgm, int dotsToTheInch)
     {
         // P5, width, height, greatest value, one white space, dots
         var at = 0;
@@ -91,7 +140,7 @@ internal sealed class Raster
         Assert.Equal("P5", Word());
         var (w, h) = (int.Parse(Word(), CultureInfo.InvariantCulture), int.Parse(Word(), CultureInfo.InvariantCulture));
         Assert.Equal("255", Word());
-        return new Raster(pgm[(at + 1)..], w, h, 25.4 / 600);
+        return new Raster(pgm[(at + 1)..], w, h, 25.4 / dotsToTheInch);
     }
 
     /// <summary>Darkness-weighted middle along one axis, averaged over rows of the other.</summary>
