@@ -27,6 +27,7 @@ internal static class DeskApp
         app.UseAntiforgery();
         app.MapStaticAssets();
         SheetsPdf.Map(app);
+        SolidFile.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

@@ -10,5 +10,6 @@ internal static class PagesOfPlan
     [
         ("", "Drawing"),
         ("/sheets", "Sheets for the bench"),
+        ("/solid", "Solid"),
     ];
 }

@@ -5,13 +5,13 @@ using Tangwright.Foundation;
 namespace Tangwright.UseCases;
 
 /// <summary>A solid as the screen draws it: points with their outward directions, smooth over a face and kinked between faces, and the lines. Little-endian.</summary>
-/// <remarks>Three whole numbers (points, triangles, ends of lines); then for each point x y z, for each its direction x y z, for each triangle three numbers of points, for each end of a line x y z.</remarks>
+/// <remarks>Three whole numbers (points, triangles, ends of lines); then for each point x y z, for each its direction x y z, for each triangle three numbers of points, for each end of a line x y z; last a byte for each point: the face it belongs to, as <see cref="BladeFace"/> counts them.</remarks>
 internal static class SolidPicture
 {
     /// <summary>The bytes.</summary>
     public static byte[] Of(BladeMesh mesh)
     {
-        var (points, shared) = (new List<(MeshPoint At, double X, double Y, double Z)>(), new Dictionary<(int Point, BladeFace Face), List<int>>());
+        var (points, shared) = (new List<(MeshPoint At, double X, double Y, double Z, BladeFace Face)>(), new Dictionary<(int Point, BladeFace Face), List<int>>());
         var corners = new int[3 * mesh.Solid.Triangles.Length];
         for (var t = 0; t < mesh.Solid.Triangles.Length; t++)
         {
@@ -27,12 +27,12 @@ internal static class SolidPicture
                     var p = points[i];
                     var dot = (p.X * n.X) + (p.Y * n.Y) + (p.Z * n.Z);
                     if (dot < LeastCosine(face) * Size(p.X, p.Y, p.Z) * Size(n.X, n.Y, n.Z)) continue;
-                    points[i] = (p.At, p.X + n.X, p.Y + n.Y, p.Z + n.Z);
+                    points[i] = p with { X = p.X + n.X, Y = p.Y + n.Y, Z = p.Z + n.Z };
                     return i;
                 }
 
                 there.Add(points.Count);
-                points.Add((mesh.Solid.Points[point], n.X, n.Y, n.Z));
+                points.Add((mesh.Solid.Points[point], n.X, n.Y, n.Z, face));
                 return points.Count - 1;
             }
         }
@@ -53,6 +53,7 @@ internal static class SolidPicture
             .. MemoryMarshal.AsBytes<float>(numbers.ToArray()),
             .. MemoryMarshal.AsBytes<int>(corners),
             .. MemoryMarshal.AsBytes<float>(lines.ToArray()),
+            .. points.Select(p => (byte)p.Face),
         ];
     }
 
