@@ -21,8 +21,8 @@ export async function attach(root, address) {
     camera.position.z = 1000;
     camera.near = 1;
     camera.far = 5000;
-    const sky = new T.HemisphereLight(0xffffff, 0x555555, 1.1);
-    const key = new T.DirectionalLight(0xffffff, 1.9);
+    const sky = new T.HemisphereLight(0xffffff, 0x777777, 1.5);
+    const key = new T.DirectionalLight(0xffffff, 2.2);
     key.position.set(-3, 5, 6);
     const side = new T.DirectionalLight(0xffffff, 0.7);
     side.position.set(5, -2, 2);
