@@ -33,6 +33,19 @@ public sealed partial class SolidAudit : IDisposable
     }
 
     [Fact]
+    public void The_other_reader_would_notice_a_missing_triangle_and_a_turned_one()
+    {
+        var results = OddBlades.Example("paring-knife");
+        var mesh = BladeMesh.Of(results, Stage.Finished).Value;
+        var (solid, first) = (mesh.Solid, mesh.Solid.Triangles[0]);
+        var file = _scratch.Path("solid.stl");
+        System.IO.File.WriteAllBytes(file, Formats.StlWriter.Write(solid with { Triangles = solid.Triangles.RemoveAt(0) }, ""));
+        Assert.Equal(3, Audited(file)["Total disconnected facets"]);
+        System.IO.File.WriteAllBytes(file, Formats.StlWriter.Write(solid with { Triangles = solid.Triangles.SetItem(0, new(first.A, first.C, first.B)) }, ""));
+        Assert.True(Audited(file)["Facets reversed"] > 0);
+    }
+
+    [Fact]
     public void The_verb_writes_what_another_reader_accepts()
     {
         var plan = _scratch.PutExample("skeleton-hatchet");
@@ -112,10 +125,10 @@ public sealed partial class SolidAudit : IDisposable
         var run = ProgramRun.Other("/usr/bin/admesh", _scratch.Folder, stl);
         Assert.True(run.Exit == 0, run.Error);
 
-        // "name : before  after" or "name : value  name : value"; the last number of a name counts
-        return Told().Matches(run.Out).GroupBy(m => m.Groups["name"].Value.Trim()).ToDictionary(g => g.Key, g => double.Parse(g.Last().Groups["value"].Value));
+        // "name : as it came  as mended" or "name : value  name : value"
+        return Told().Matches(run.Out).GroupBy(m => m.Groups["name"].Value.Trim()).ToDictionary(g => g.Key, g => double.Parse(g.First().Groups["value"].Value));
     }
 
-    [GeneratedRegex(@"(?<name>[A-Z][A-Za-z0-9 ]+?)\s*:\s+(?:-?[\d.]+\s+(?=-?\d))?(?<value>-?[\d.]+)")]
+    [GeneratedRegex(@"(?<name>[A-Z][A-Za-z0-9 ]+?)\s*:\s+(?<value>-?[\d.]+)")]
     private static partial Regex Told();
 }
