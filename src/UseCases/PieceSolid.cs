@@ -40,9 +40,9 @@ public static class PieceSolid
     public static ImmutableArray<string> About(BladeMesh mesh, Plan plan)
     {
         var says = ImmutableArray.CreateBuilder<string>();
-        says.Add($"{mesh.Solid.Triangles.Length} triangles hold {Cm3(mesh.Solid.VolumeMm3)}; by the figures it is {Cm3(mesh.Figure.Mm3)}, {Shown.Number(Math.Abs(mesh.VolumeOffShare) * 100, 3)} % off.");
-        says.Add($"Sides lie within {Shown.Number(mesh.OutlineOffMm, 3)} mm of the outline" + (mesh.Faces.Contains(BladeFace.Bevel) ? $", faces within {Shown.Number(mesh.ThicknessOffMm, 3)} mm of the thickness the bevel has." : "."));
-        if (mesh.BrokenEdges.Mm3 > 0) says.Add($"Broken edges are not shaped: they would take off {Cm3(mesh.BrokenEdges.Mm3)} more.");
+        says.Add($"{mesh.Solid.Triangles.Length} triangles hold {Both(mesh.Solid.VolumeMm3)}; by the figures it is {Both(mesh.Figure.Mm3)}, {Shown.Number(Math.Abs(mesh.VolumeOffShare) * 100, 3)} % off.");
+        says.Add($"Sides lie within {Shown.Number(mesh.OutlineOffMm, 3)} mm of the outline" + (mesh.Faces.Contains(BladeFace.Bevel) ? $", faces within {Shown.Number(mesh.ThicknessOffMm, 3)} mm of the thickness the bevel has{(plan.Bevel is { Height: null } ? ", save within 0.4 mm of a step where a full height changes at once" : "")}." : "."));
+        if (mesh.BrokenEdges.Mm3 > 0) says.Add($"Broken edges are not shaped: they would take off {Both(mesh.BrokenEdges.Mm3)} more.");
         if (mesh.Faces.Contains(BladeFace.Bevel) && plan.Bevel is { } bevel)
         {
             if (BevelSolid.IsFlatStandIn(bevel)) says.Add("The bevel is shaped flat: hollow and convex ones are not built yet.");
@@ -52,5 +52,5 @@ public static class PieceSolid
         return says.ToImmutable();
     }
 
-    private static string Cm3(double mm3) => $"{Shown.Number(mm3 / 1000, 3)} cm³";
+    private static string Both(double mm3) => $"{Shown.Number(mm3 / 1000, 3)} cm³ ({Shown.Number(mm3 / (25.4 * 25.4 * 25.4), 3)} in³)";
 }
