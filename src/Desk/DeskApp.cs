@@ -31,6 +31,7 @@ internal static class DeskApp
         app.MapStaticAssets();
         SheetsFiles.Map(app);
         BackgroundFile.Map(app);
+        SolidFile.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

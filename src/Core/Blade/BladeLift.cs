@@ -8,6 +8,9 @@ internal sealed class BladeLift
 {
     private const double SameMm = 1e-4;
 
+    // a rim that turns by more than this, degrees, has a corner to be drawn
+    private const double CornerDegrees = 15;
+
     private readonly BladePlan _plan;
     private readonly FlatMesh _flat;
     private readonly double _stock;
@@ -43,6 +46,7 @@ internal sealed class BladeLift
 
         for (var t = 0; t < _flat.TriangleCount; t++) PutFaces(t);
         for (var s = 0; s < _flat.SideCount; s++) PutWalls(s);
+        RuleCorners();
     }
 
     /// <summary>What each triangle belongs to.</summary>
@@ -132,6 +136,20 @@ internal sealed class BladeLift
         Wall(a, at, b, bt);
         Line(a, at.High, b, bt.High);
         Line(a, at.Low, b, bt.Low);
+    }
+
+    // upright lines where the outline has a corner
+    private void RuleCorners()
+    {
+        var arriving = new Dictionary<int, Point>();
+        var rim = Enumerable.Range(0, _flat.SideCount).Where(s => _flat.Across(s) < 0).Select(_flat.Ends).ToArray();
+        foreach (var (a, b) in rim) arriving[b] = _flat.At(b) - _flat.At(a);
+        foreach (var (a, b) in rim)
+        {
+            var (before, after) = (arriving[a], _flat.At(b) - _flat.At(a));
+            if (Math.Abs(Math.Atan2(before.Cross(after), before.Dot(after))) < CornerDegrees * Math.PI / 180) continue;
+            for (var level = 1; level < _columns[a].Count; level++) _lines.AddRange(_first[a] + level - 1, _first[a] + level);
+        }
     }
 
     private void Line(int a, double za, int b, double zb) => _lines.AddRange(Numbered(a, za), Numbered(b, zb));
