@@ -33,6 +33,7 @@ public sealed class KeptRevisionsTests : IDisposable
     {
         var text = _plan.Text;
         Assert.Equal("A", KeptRevisions.Offered(_plan, Kept));
+        Assert.Empty(Kept.ListFaults);
         Assert.Empty(KeptRevisions.Keep(_plan, _folder, "A", "as first made, \"heavy\"", Day));
         Assert.Equal(text, System.IO.File.ReadAllText(Copy("A")));
         Assert.Equal(text, _plan.Text);

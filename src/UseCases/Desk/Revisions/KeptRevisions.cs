@@ -27,7 +27,7 @@ public sealed record KeptRevisions(ImmutableArray<KeptRevision> Kept, ImmutableA
         var place = folder.RevisionsOf(plan);
         if (!place.IsGood) return new([], place.Faults);
         var list = ReadList(place.Value);
-        var notes = list.IsGood ? RevisionNotes.Read(list.Value, ListName) : Checked<IReadOnlyList<RevisionNote>>.Bad(list.Faults);
+        var notes = list.Then(text => string.IsNullOrWhiteSpace(text) ? Checked<IReadOnlyList<RevisionNote>>.Good([]) : RevisionNotes.Read(text, ListName));
         var noted = notes.IsGood ? notes.Value : [];
         var order = noted.Select((n, i) => (n.Revision, i)).GroupBy(n => n.Revision, StringComparer.OrdinalIgnoreCase).ToDictionary(g => g.Key, g => g.Last().i, StringComparer.OrdinalIgnoreCase);
         return new(
@@ -36,7 +36,7 @@ public sealed record KeptRevisions(ImmutableArray<KeptRevision> Kept, ImmutableA
                     .OrderByDescending(n => order.GetValueOrDefault(n, -1)).ThenByDescending(n => n.Length).ThenByDescending(n => n, StringComparer.Ordinal)
                     .Select(n => order.TryGetValue(n, out var i) ? new KeptRevision(n, noted[i].Date, noted[i].Why) : new KeptRevision(n, "", "")),
             ],
-            list.IsGood ? notes.Faults : []);
+            notes.Faults);
     }
 
     /// <summary>The revision to offer for keeping: the plan's own, or the first after it that is not kept yet.</summary>
