@@ -17,13 +17,18 @@ public sealed class DrawingJourney(Chromium chromium, DeskOnScratch desk) : Jour
         """;
 
     [Fact]
-    public async Task A_control_point_is_reached_by_key_and_dragged()
+    public async Task A_control_point_is_dragged_and_escape_puts_it_back()
     {
         Desk.Scratch.Put("curved.plan.toml", Curved);
         var page = await OpenPlan("curved");
         await page.Locator("[data-id='point:1']").FocusAsync();
         await page.Keyboard.PressAsync("PageDown");
         Assert.Contains("First control point of curve 2", await page.Locator("svg :focus").GetAttributeAsync("aria-label"), StringComparison.Ordinal);
+        await Hold(page, "control:1.1", 40, 0);
+        await page.Keyboard.PressAsync("Escape");
+        await page.Mouse.UpAsync();
+        await Eventually(async () => (await page.Locator("[data-id='control:1.1']").GetAttributeAsync("aria-label"))!.Contains("x 110.00, y 10.00", StringComparison.Ordinal));
+        Assert.Equal(Curved, TextOf("curved"));
         await Drag(page, "control:1.1", 40, 0);
         await Eventually(() => TextOf("curved") != Curved);
         Assert.Contains("10 110 20 100 30", TextOf("curved"), StringComparison.Ordinal);

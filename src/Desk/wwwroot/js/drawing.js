@@ -51,7 +51,7 @@ export class Drawing {
         /** @type {Segment[]} */ this.sent = [];
         /** @type {Thing[]} */ this.rows = [];
         /** @type {number[]} */ this.changed = [];
-        /** @type {Plan|null} */ this.later = null;
+        /** The move in hand is being ended: what comes after the first word does not count. */ this.ending = false;
         this.questions = latest(
             (/** @type {{id:string,x:number,y:number,rounded:boolean,name:string}} */ q) => net.invokeMethodAsync('Drag', q.id, q.x, q.y, q.rounded, q.name),
             (/** @type {Derived} */ d) => this.follow(d));
@@ -260,13 +260,16 @@ export class Drawing {
 
     /** The move is done, or taken back. @param {'End'|'Cancel'} how */
     async end(how) {
+        // Esc while the button is still down: letting go of it must not keep what Esc put back
+        if (this.ending) return;
+        this.ending = true;
         this.grip = null;
         if (how === 'Cancel') this.questions.drop();
         this.layer.guide.setAttribute('d', '');
         await this.questions.rest();
         this.moving = false;
+        this.ending = false;
         this.asked = null;
-        this.later = null;
         const next = await this.net.invokeMethodAsync(how);
         if (!this.moving) this.build(next);
     }
@@ -292,8 +295,8 @@ export function attach(svg, net, first) {
     drawing.build(first);
     svg.dataset.ready = 'yes';
     return {
-        /** Shows a plan changed elsewhere; while something is held it waits. @param {Plan} next */
-        show(next) { if (drawing.moving) drawing.later = next; else drawing.build(next); },
+        /** Shows a plan changed elsewhere; while something is held the end of the move shows it. @param {Plan} next */
+        show(next) { if (!drawing.moving) drawing.build(next); },
         /** Chooses what was just made. @param {string} id */
         choose(id) { drawing.choose(id, true); drawing.now(); drawing.stops.focus(id); },
         /** @param {import('./backdrop.js').Placed|null} placed */
