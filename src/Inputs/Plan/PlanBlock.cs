@@ -13,13 +13,13 @@ internal static class PlanBlock
     /// <param name="isWanted">What must hold afterwards.</param>
     public static Checked<PlanFile> Add(PlanFile file, string heading, string name, IEnumerable<string> lines, Func<PlanFile, bool> isWanted)
     {
-        var (text, end) = (file.Source.Text, PlanSplice.LineEnd(file));
+        var (text, end) = (file.Source.Text, file.Source.LineEnd);
         var block = Text(heading, lines, end);
         var at = text.Length;
         if (file.Root.Find(heading)?.Value is TomlTables { Items: { Count: > 0 } items })
         {
             if (!items[^1].IsBlock) return PlanEdit.Refused(file, $"the {Many(heading)} are written as a list in one line", $"write each under its own [[{heading}]]");
-            at = PlanEdit.EndOfBlock(file, items[^1]);
+            at = file.Source.EndOfBlock(items[^1]);
         }
 
         var gap = at > 0 && text[at - 1] != '\n' ? end + end : end;
@@ -45,7 +45,7 @@ internal static class PlanBlock
     }
 
     /// <summary>Where a block begins and ends.</summary>
-    public static (int From, int To) Lines(PlanFile file, TomlTable table) => (file.Source.LineAt(table.Offset).Start, PlanEdit.EndOfBlock(file, table));
+    public static (int From, int To) Lines(PlanFile file, TomlTable table) => (file.Source.LineAt(table.Offset).Start, file.Source.EndOfBlock(table));
 
     private static string Many(string heading) => heading switch { "hole" => "holes", "hole_row" => "rows", _ => heading };
 }

@@ -128,16 +128,6 @@ public static class PlanEdit
         _ => null,
     };
 
-    /// <summary>The end of the last line with a value of a block, its remark included.</summary>
-    internal static int EndOfBlock(PlanFile file, TomlTable table)
-        => AfterLine(file, table.Entries.Select(e => e.Value.Offset + e.Value.Length - 1).Append(table.Offset).Max());
-
-    internal static int AfterLine(PlanFile file, int offset)
-    {
-        var n = file.Source.Text.IndexOf('\n', offset);
-        return n < 0 ? file.Source.Text.Length : n + 1;
-    }
-
     internal static TomlTable? Hole(PlanFile file, string name)
     {
         var items = (file.Root.Find("hole")?.Value as TomlTables)?.Items ?? [];

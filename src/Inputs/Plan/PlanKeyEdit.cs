@@ -17,7 +17,7 @@ internal static class PlanKeyEdit
         if (table is not null) return Of(file, table, heading, heading, keys, isWanted);
         var written = keys.Where(k => k.Text is not null).Select(k => Line(k, file)).ToArray();
         if (written.Length == 0) return Checked<PlanFile>.Good(file);
-        var (text, end) = (file.Source.Text, PlanSplice.LineEnd(file));
+        var (text, end) = (file.Source.Text, file.Source.LineEnd);
         var before = text.Length == 0 || text.EndsWith('\n') ? end : end + end;
         return PlanSplice.Apply(file, [new Splice(text.Length, 0, $"{before}[{heading}]{end}{string.Concat(written)}")], isWanted, heading);
     }
@@ -58,20 +58,20 @@ internal static class PlanKeyEdit
 
     private static bool IsInOneLine(TomlTable table) => !table.IsBlock && table.Length > 0;
 
-    private static string Line(KeyWrite key, PlanFile file) => $"{key.Key} = {key.Text!(null)}{PlanSplice.LineEnd(file)}";
+    private static string Line(KeyWrite key, PlanFile file) => $"{key.Key} = {key.Text!(null)}{file.Source.LineEnd}";
 
     private static Splice WithoutLine(PlanFile file, TomlEntry entry)
     {
         var from = file.Source.LineAt(entry.Start).Start;
-        return new Splice(from, PlanEdit.AfterLine(file, entry.Value.Offset + entry.Value.Length - 1) - from, "");
+        return new Splice(from, file.Source.AfterLine(entry.Value.Offset + entry.Value.Length - 1) - from, "");
     }
 
     /// <summary>New lines below the last value of the table itself; where that one is taken out they take its place.</summary>
     private static Splice NewLines(PlanFile file, TomlTable table, string added, List<Splice> others)
     {
         var own = table.Entries.Where(e => e.Value is not (TomlTables or TomlTable { IsBlock: true })).ToArray();
-        var after = PlanEdit.AfterLine(file, own.Length > 0 ? own.Max(e => e.Value.Offset + e.Value.Length - 1) : table.Offset);
-        var lead = after > 0 && file.Source.Text[after - 1] != '\n' ? PlanSplice.LineEnd(file) : "";
+        var after = file.Source.AfterLine(own.Length > 0 ? own.Max(e => e.Value.Offset + e.Value.Length - 1) : table.Offset);
+        var lead = after > 0 && file.Source.Text[after - 1] != '\n' ? file.Source.LineEnd : "";
         var last = others.FindIndex(s => s.Text.Length == 0 && s.Offset + s.Length == after);
         if (last < 0) return new Splice(after, 0, lead + added);
         var taken = others[last];

@@ -2,21 +2,13 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Inputs;
 
-/// <summary>One change of a text: some characters replaced by others.</summary>
-/// <param name="Offset">First character replaced.</param>
-/// <param name="Length">How many.</param>
-/// <param name="Text">What takes their place.</param>
-internal readonly record struct Splice(int Offset, int Length, string Text);
-
 /// <summary>Puts changes into a plan's text, reads it again and makes sure that nothing else changed.</summary>
 internal static class PlanSplice
 {
     /// <summary>The changed plan. Every value whose name does not begin with one of <paramref name="may"/> must be written as before and <paramref name="isWanted"/> must hold; else, or when the text no longer reads, the change is refused.</summary>
     public static Checked<PlanFile> Apply(PlanFile file, IEnumerable<Splice> splices, Func<PlanFile, bool> isWanted, params string[] may)
     {
-        var text = file.Source.Text;
-        foreach (var s in splices.OrderByDescending(s => s.Offset)) text = string.Concat(text.AsSpan(0, s.Offset), s.Text, text.AsSpan(s.Offset + s.Length));
-        if (file.Source.HasMark) text = "\uFEFF" + text;
+        var text = file.Source.With(splices);
         if (text == file.Text) return Checked<PlanFile>.Good(file);
         return PlanReader.Read(text, file.FileName).Then(changed =>
         {
@@ -27,9 +19,6 @@ internal static class PlanSplice
                 : Checked<PlanFile>.Bad(Fault.OfFile(file.FileName, "the change could not be written at its place", "change the file by hand"));
         });
     }
-
-    /// <summary>End of line the file uses.</summary>
-    public static string LineEnd(PlanFile file) => file.Text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
 
     private static List<string> Values(PlanFile file, string[] may)
     {

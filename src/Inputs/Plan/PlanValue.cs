@@ -49,7 +49,7 @@ internal sealed record PlanValue
         if (old is not null && Typed(old, file.Source) == ToString()) return PlanEdit.Raw(file, old);
         if (Items.IsDefault)
         {
-            if (!_inQuotes && (IsNumber(_leaf) || _leaf is "true" or "false")) return _leaf;
+            if (!_inQuotes && (NumberText.IsBare(_leaf) || _leaf is "true" or "false")) return _leaf;
             return _leaf.Contains('\n') && !_leaf.Contains('"') && !_leaf.Contains('\\') ? Long(file) : PlanEdit.Quoted(_leaf, old, file);
         }
 
@@ -66,7 +66,7 @@ internal sealed record PlanValue
     }
 
     /// <summary>Several lines as TOML writes them: a line end after the opening quotes does not count.</summary>
-    private string Long(PlanFile file) => ("\"\"\"\n" + _leaf + "\"\"\"").ReplaceLineEndings(PlanSplice.LineEnd(file));
+    private string Long(PlanFile file) => ("\"\"\"\n" + _leaf + "\"\"\"").ReplaceLineEndings(file.Source.LineEnd);
 
     private static PlanValue Leaf(string typed, bool inQuotes = false) => new(typed, default, inQuotes);
 
@@ -84,13 +84,4 @@ internal sealed record PlanValue
 
     private static ImmutableArray<string> Parts(string typed)
         => [.. typed.Split([',', ';'], StringSplitOptions.TrimEntries).Select(p => p.Trim('[', ']', ' ')).Where(p => p.Length > 0)];
-
-    /// <summary>A plain number as TOML writes it.</summary>
-    private static bool IsNumber(string typed)
-    {
-        var digits = typed.StartsWith('-') ? typed[1..] : typed;
-        var point = digits.IndexOf('.', StringComparison.Ordinal);
-        var (whole, rest) = point < 0 ? (digits, "0") : (digits[..point], digits[(point + 1)..]);
-        return whole.Length is > 0 and < 16 && rest.Length is > 0 and < 16 && whole.All(char.IsAsciiDigit) && rest.All(char.IsAsciiDigit) && (whole.Length == 1 || whole[0] != '0');
-    }
 }

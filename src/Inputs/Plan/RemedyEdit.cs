@@ -36,31 +36,20 @@ public static class RemedyEdit
     /// <summary>Whether a line is square to the piece and so may be written as its x alone.</summary>
     private static bool IsAcross(PlungeSet line) => Math.Abs(line.A.X - line.B.X) < 1e-9;
 
-    private static string Plunge(PlanFile file, TomlNode? old, PlungeSet line) => old switch
-    {
-        TomlList { Items: { Count: 2 } two } => string.Concat(
-            file.Source.Text.AsSpan(old.Offset, two[0].Offset - old.Offset),
-            PlanEdit.PointLike(file, two[0], line.A),
-            file.Source.Text.AsSpan(two[0].Offset + two[0].Length, two[1].Offset - two[0].Offset - two[0].Length),
-            string.Concat(PlanEdit.PointLike(file, two[1], line.B), file.Source.Text.AsSpan(two[1].Offset + two[1].Length, old.Offset + old.Length - two[1].Offset - two[1].Length))),
-        _ when IsAcross(line) => PlanEdit.LengthLike(file, old, Length.OfMm(line.A.X)),
-        _ => $"[{PlanEdit.PointLike(file, null, line.A)}, {PlanEdit.PointLike(file, null, line.B)}]",
-    };
+    private static string Plunge(PlanFile file, TomlNode? old, PlungeSet line)
+        => IsAcross(line) && old is not TomlList { Items.Count: 2 } ? PlanEdit.LengthLike(file, old, Length.OfMm(line.A.X)) : PlaceEdit.Pair(file, old, line.A, line.B);
 
     private static Point? PointOf(PlanFile file, TomlNode node)
         => node is TomlList { Items: { Count: 2 } pair } && PlanEdit.LengthOf(file, pair[0]) is { } x && PlanEdit.LengthOf(file, pair[1]) is { } y ? new Point(x.Mm, y.Mm) : null;
 
     private static Checked<PlanFile> Row(PlanFile file, RowResized change)
     {
-        var rows = (file.Root.Find("hole_row")?.Value as TomlTables)?.Items ?? [];
-        var place = file.Plan.Holes.OfType<HoleRow>().Select(r => r.Name).ToList().IndexOf(change.Row);
-        if (place < 0 || place >= rows.Count || rows[place].Find("diameters")?.Value is not { } old) return Checked<PlanFile>.Bad(Fault.OfFile(file.FileName, $"the plan has no row {NumberText.Clip(change.Row)}", "choose another"));
-        var label = (rows[place].Find("name")?.Value as TomlText)?.Value ?? "";
+        if (RowEdit.Find(file, change.Row) is not var (_, table) || table.Find("diameters")?.Value is not { } old) return RowEdit.NoRow(file, change.Row);
         return PlanSplice.Apply(
             file,
             Diameters(file, old, change.Diameters),
             f => f.Plan.Holes.OfType<HoleRow>().Any(r => r.Name == change.Row && Near(r.Diameters, change.Diameters)),
-            $"hole_row[{label}].diameters");
+            $"hole_row[{PlanEdit.Label(table)}].diameters");
     }
 
     /// <summary>Each diameter at its place when there are as many, else the list anew.</summary>

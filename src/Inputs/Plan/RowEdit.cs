@@ -39,7 +39,7 @@ public static class RowEdit
         if (NamesStay(file, table) is { } no) return no;
         var holes = Placed(file, row);
         var others = Others(file, row);
-        var end = PlanSplice.LineEnd(file);
+        var end = file.Source.LineEnd;
         var (from, to) = PlanBlock.Lines(file, table);
         var text = string.Join(end, holes.Select((h, i) => PlanBlock.Text("hole", HoleBlock.Lines(file, h, AsWritten(file, row, table, i) ?? PathData.Number(Rounded(file, h.Diameter.Mm), file.UnitMm)), end)));
         if (to > 0 && file.Source.Text[to - 1] != '\n') text = text[..^end.Length];

@@ -29,7 +29,7 @@ public static class ShopEdit
         if (heading.Length > 0 && !file.Table(heading, index)!.IsBlock) return InOneLine(file, heading);
         if (heading.Length == 0 && key == "units" && file.Units == LengthUnit.Inch) return ShopUnits.Set(file, "mm").Then(mm => TakeOut(mm, heading, index, key));
         var from = file.Source.LineAt(entry.Start).Start;
-        return ShopSplice.Apply(file, [new Splice(from, AfterLine(file, entry.Value.Offset + entry.Value.Length - 1) - from, "")], Is(heading, key), f => f.Node(heading, index, key) is null);
+        return ShopSplice.Apply(file, [new Splice(from, file.Source.AfterLine(entry.Value.Offset + entry.Value.Length - 1) - from, "")], Is(heading, key), f => f.Node(heading, index, key) is null);
     }
 
     /// <summary>Adds one more under a heading that repeats, after the last of them, or the heading itself at the end.</summary>
@@ -42,7 +42,7 @@ public static class ShopEdit
         var there = file.Count(heading);
         if (there > 0 && !row.Repeats) return Refused(file, $"{KeyTable.Shown(row)} stands in the file already", "change it there");
         if (there > 0 && !file.Table(heading, there - 1)!.IsBlock) return InOneLine(file, heading);
-        var end = ShopSplice.LineEnd(file);
+        var end = file.Source.LineEnd;
         var lines = ShopKeys.Table.Under(heading)
             .Select(k => (k.Key, Typed: typed.FirstOrDefault(t => t.Key == k.Key).Typed ?? "", Row: k))
             .Where(k => !string.IsNullOrWhiteSpace(k.Typed))
@@ -54,11 +54,11 @@ public static class ShopEdit
         if (file.Root.Find(heading) is { Value: TomlList } none)
         {
             var from = file.Source.LineAt(none.Start).Start;
-            splices.Add(new Splice(from, AfterLine(file, none.Value.Offset + none.Value.Length - 1) - from, ""));
+            splices.Add(new Splice(from, file.Source.AfterLine(none.Value.Offset + none.Value.Length - 1) - from, ""));
         }
 
         var text = file.Source.Text;
-        var at = there > 0 ? EndOfBlock(file, file.Table(heading, there - 1)!) : text.Length;
+        var at = there > 0 ? file.Source.EndOfBlock(file.Table(heading, there - 1)!) : text.Length;
         splices.Add(new Splice(at, 0, (at > 0 && text[at - 1] != '\n' ? end + end : end) + block));
         return ShopSplice.Apply(file, splices, (h, k) => h == heading || (h.Length == 0 && k == heading), f => f.Count(heading) == there + 1);
     }
@@ -70,7 +70,7 @@ public static class ShopEdit
         if (!table.IsBlock) return InOneLine(file, heading);
         var text = file.Source.Text;
         var from = file.Source.LineAt(table.Offset).Start;
-        var to = EndOfBlock(file, table);
+        var to = file.Source.EndOfBlock(table);
         while (to < text.Length && file.Source.LineAt(to) is var (_, blank) && blank.Trim().Length == 0) to = Math.Min(text.Length, text.IndexOf('\n', to) is var n && n < 0 ? text.Length : n + 1);
         var wasLast = file.Count(heading) == 1 && ShopKeys.Table.Headings.First(h => h.Name == heading).Repeats;
         var splices = new List<Splice> { new(from, to - from, "") };
@@ -92,30 +92,26 @@ public static class ShopEdit
     {
         var table = file.Table(heading, index);
         if (table?.Find(key) is { } entry) return ShopSplice.Apply(file, [new Splice(entry.Value.Offset, entry.Value.Length, value)], Is(heading, key), isWanted);
-        var (end, line) = (ShopSplice.LineEnd(file), $"{key} = {value}");
+        var (end, line) = (file.Source.LineEnd, $"{key} = {value}");
         var text = file.Source.Text;
         if (heading.Length == 0) return ShopSplice.Apply(file, [Top(file, line)], Is(heading, key), isWanted);
         if (table is null && index > 0) return Refused(file, "that one is no longer in the file", "choose another");
         if (table is null) return ShopSplice.Apply(file, [new Splice(text.Length, 0, (text.Length == 0 || text.EndsWith('\n') ? end : end + end) + $"{KeyTable.Shown(ShopKeys.Table.Headings.First(h => h.Name == heading))}{end}{line}{end}")], Is(heading, key), isWanted);
         if (!table.IsBlock) return InOneLine(file, heading);
-        var after = EndOfBlock(file, table);
+        var after = file.Source.EndOfBlock(table);
         return ShopSplice.Apply(file, [new Splice(after, 0, (after > 0 && text[after - 1] != '\n' ? end : "") + line + end)], Is(heading, key), isWanted);
     }
 
     /// <summary>A new line after the last of those before the first heading.</summary>
     private static Splice Top(ShopFile file, string line)
     {
-        var (end, text) = (ShopSplice.LineEnd(file), file.Source.Text);
+        var (end, text) = (file.Source.LineEnd, file.Source.Text);
         var own = file.Root.Entries.Where(e => e.Value is not (TomlTable { IsBlock: true } or TomlTables { Items: [{ IsBlock: true }, ..] })).ToArray();
-        var at = own.Length > 0 ? AfterLine(file, own[^1].Value.Offset + own[^1].Value.Length - 1) : 0;
+        var at = own.Length > 0 ? file.Source.AfterLine(own[^1].Value.Offset + own[^1].Value.Length - 1) : 0;
         return new Splice(at, 0, (at > 0 && text[at - 1] != '\n' ? end : "") + line + end);
     }
 
     internal static Func<string, string, bool> Is(string heading, string key) => (h, k) => h == heading && k == key;
-
-    private static int EndOfBlock(ShopFile file, TomlTable table) => AfterLine(file, table.Entries.Select(e => e.Value.Offset + e.Value.Length - 1).Append(table.Offset).Max());
-
-    private static int AfterLine(ShopFile file, int offset) => file.Source.Text.IndexOf('\n', offset) is var n && n < 0 ? file.Source.Text.Length : n + 1;
 
     private static Checked<ShopFile> InOneLine(ShopFile file, string heading) => Refused(file, $"{heading} is written in one line", "change it by hand, or write it under its own heading");
 

@@ -16,7 +16,7 @@ public static class ShopLists
             return ShopEdit.Put(file, heading, index, key, value, IsWanted);
         }
 
-        var (text, end) = (file.Source.Text, ShopSplice.LineEnd(file));
+        var (text, end) = (file.Source.Text, file.Source.LineEnd);
         for (var i = list.Items.Count - 1; i >= 0; i--)
         {
             if (list.Items[i] is TomlText t && items.Contains(t.Value) && !list.Items.Take(i).Any(o => o is TomlText same && same.Value == t.Value)) continue;
@@ -30,7 +30,7 @@ public static class ShopLists
             if (Again() is { } longer) list = longer;
         }
 
-        return ShopSplice.Apply(file, text, ShopEdit.Is(heading, key), IsWanted);
+        return ShopSplice.Apply(file, [new Splice(0, file.Source.Text.Length, text)], ShopEdit.Is(heading, key), IsWanted);
 
         TomlList? Again() => TomlReading.Read(new SourceText(text, file.FileName)) is { IsGood: true, Value: var root } ? (root.Find(heading)?.Value as TomlTable)?.Find(key)?.Value as TomlList : null;
 

@@ -12,23 +12,12 @@ internal static class ShopSplice
     /// <param name="isWanted">Whether the result is what was meant.</param>
     public static Checked<ShopFile> Apply(ShopFile file, IEnumerable<Splice> splices, Func<string, string, bool> isMeant, Func<ShopFile, bool> isWanted)
     {
-        var text = file.Source.Text;
-        foreach (var s in splices.OrderByDescending(s => s.Offset)) text = string.Concat(text.AsSpan(0, s.Offset), s.Text, text.AsSpan(s.Offset + s.Length));
-        return Apply(file, text, isMeant, isWanted);
-    }
-
-    /// <summary>The same with the whole text, without a byte-order mark.</summary>
-    public static Checked<ShopFile> Apply(ShopFile file, string text, Func<string, string, bool> isMeant, Func<ShopFile, bool> isWanted)
-    {
-        if (file.Source.HasMark) text = "\uFEFF" + text;
+        var text = file.Source.With(splices);
         if (text == file.Text) return Checked<ShopFile>.Good(file);
         return ShopReader.ReadFile(text, file.FileName).Then(changed => Values(file, isMeant).SequenceEqual(Values(changed, isMeant)) && isWanted(changed)
             ? Checked<ShopFile>.Good(changed)
             : Checked<ShopFile>.Bad(Fault.OfFile(file.FileName, "the change could not be written at its place", "change the file by hand")));
     }
-
-    /// <summary>End of line the file uses.</summary>
-    public static string LineEnd(ShopFile file) => file.Text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
 
     private static List<string> Values(ShopFile file, Func<string, string, bool> isMeant)
     {

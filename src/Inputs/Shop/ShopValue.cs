@@ -46,14 +46,5 @@ internal static class ShopValue
 
     private static string List(string typed) => "[" + string.Join(", ", typed.Trim('[', ']').Split([',', ';', '\n'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(OneOf)) + "]";
 
-    private static string OneOf(string typed) => IsNumber(typed) ? typed : Quoted(typed);
-
-    /// <summary>A plain number as TOML writes it.</summary>
-    private static bool IsNumber(string typed)
-    {
-        var digits = typed.StartsWith('-') ? typed[1..] : typed;
-        var point = digits.IndexOf('.', StringComparison.Ordinal);
-        var (whole, rest) = point < 0 ? (digits, "0") : (digits[..point], digits[(point + 1)..]);
-        return whole.Length is > 0 and < 16 && rest.Length is > 0 and < 16 && whole.All(char.IsAsciiDigit) && rest.All(char.IsAsciiDigit) && (whole.Length == 1 || whole[0] != '0');
-    }
+    private static string OneOf(string typed) => NumberText.IsBare(typed) ? typed : Quoted(typed);
 }

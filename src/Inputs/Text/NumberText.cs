@@ -50,6 +50,15 @@ internal static class NumberText
         static Reading<double> Bad(string message, string remedy) => Reading<double>.Bad(message, remedy);
     }
 
+    /// <summary>Whether a text is a plain number as TOML writes it, to stand bare in a file.</summary>
+    public static bool IsBare(string typed)
+    {
+        var digits = typed.StartsWith('-') ? typed[1..] : typed;
+        var point = digits.IndexOf('.', StringComparison.Ordinal);
+        var (whole, rest) = point < 0 ? (digits, "0") : (digits[..point], digits[(point + 1)..]);
+        return whole.Length is > 0 and < 16 && rest.Length is > 0 and < 16 && whole.All(char.IsAsciiDigit) && rest.All(char.IsAsciiDigit) && (whole.Length == 1 || whole[0] != '0');
+    }
+
     /// <summary>A text short enough for a message.</summary>
     public static string Clip(string text) => text.Length <= 40 ? text : text[..40] + "...";
 

@@ -46,6 +46,23 @@ internal sealed class SourceText
         return (start, Text[start..end].TrimEnd('\r'));
     }
 
+    /// <summary>End of line the text uses.</summary>
+    public string LineEnd => Text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
+
+    /// <summary>Where the line after a place begins; the end of the text when there is none.</summary>
+    public int AfterLine(int offset) => Text.IndexOf('\n', offset) is var n && n < 0 ? Text.Length : n + 1;
+
+    /// <summary>The end of the last line with a value of a block, its remark included.</summary>
+    public int EndOfBlock(TomlTable table) => AfterLine(table.Entries.Select(e => e.Value.Offset + e.Value.Length - 1).Append(table.Offset).Max());
+
+    /// <summary>The whole text with some places changed; a byte-order mark stays.</summary>
+    public string With(IEnumerable<Splice> splices)
+    {
+        var text = Text;
+        foreach (var s in splices.OrderByDescending(s => s.Offset)) text = string.Concat(text.AsSpan(0, s.Offset), s.Text, text.AsSpan(s.Offset + s.Length));
+        return HasMark ? "\uFEFF" + text : text;
+    }
+
     public Fault Fault(int offset, string message, string remedy)
     {
         offset = Math.Clamp(offset, 0, Text.Length);
