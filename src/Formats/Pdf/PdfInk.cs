@@ -6,7 +6,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Formats;
 
 /// <summary>Draws the marks of one sheet on one page.</summary>
-internal sealed class PdfInk(XGraphics paper, double sheetHeightMm, PdfFonts fonts)
+internal sealed class PdfInk(XGraphics paper, double sheetHeightMm, PdfFonts fonts) : SheetInk
 {
     private const double PointsPerMm = 72 / 25.4;
 
@@ -14,31 +14,6 @@ internal sealed class PdfInk(XGraphics paper, double sheetHeightMm, PdfFonts fon
 
     /// <summary>Points of 1/72 in in so many mm.</summary>
     public static double Points(double mm) => mm * PointsPerMm;
-
-    /// <summary>Draws the marks in order.</summary>
-    public void Draw(ImmutableArray<Mark> marks)
-    {
-        foreach (var mark in marks)
-        {
-            switch (mark)
-            {
-                case StrokeMark stroke:
-                    Stroke(stroke);
-                    break;
-                case FillMark fill:
-                    Fill(fill);
-                    break;
-                case TextMark text:
-                    Letter(text);
-                    break;
-                case ClippedMarks clipped:
-                    Clip(clipped);
-                    break;
-                default:
-                    throw new InvalidOperationException("unknown mark " + mark.GetType().Name);
-            }
-        }
-    }
 
     private static XColor Colour(Ink ink) => ink switch
     {
@@ -48,7 +23,7 @@ internal sealed class PdfInk(XGraphics paper, double sheetHeightMm, PdfFonts fon
         _ => XColor.FromGrayScale(1),
     };
 
-    private void Stroke(StrokeMark mark)
+    protected override void Stroke(StrokeMark mark)
     {
         if (mark.Path is { Closed: false, Segments: [Line line] })
         {
@@ -61,34 +36,30 @@ internal sealed class PdfInk(XGraphics paper, double sheetHeightMm, PdfFonts fon
         paper.DrawPath(PenOf(mark.Pen), path);
     }
 
-    private void Fill(FillMark mark)
+    protected override void Fill(FillMark mark)
     {
         var path = new XGraphicsPath { FillMode = XFillMode.Alternate };
         foreach (var loop in mark.Loops) Add(path, loop);
         paper.DrawPath(new XSolidBrush(Colour(mark.Ink)), path);
     }
 
-    private void Letter(TextMark mark)
+    protected override void Letter(TextMark mark, string text, double widthMm, double backMm)
     {
-        var text = Lettering.Drawn(mark.Text);
-        if (text.Length == 0) return;
-        var width = Lettering.Width(text, mark.HeightMm, mark.Bold);
-        var back = mark.Anchor switch { TextAnchor.Left => 0, TextAnchor.Middle => -0.5 * width, _ => -width };
         var font = fonts.Of(mark.HeightMm, mark.Bold);
         var brush = new XSolidBrush(Colour(mark.Ink));
         if (mark.AngleDegrees == 0)
         {
-            paper.DrawString(text, font, brush, Place(mark.At + new Point(back, 0)));
+            paper.DrawString(text, font, brush, Place(mark.At + new Point(backMm, 0)));
             return;
         }
 
         var state = paper.Save();
         paper.RotateAtTransform(-mark.AngleDegrees, Place(mark.At));
-        paper.DrawString(text, font, brush, Place(mark.At + new Point(back, 0)));
+        paper.DrawString(text, font, brush, Place(mark.At + new Point(backMm, 0)));
         paper.Restore(state);
     }
 
-    private void Clip(ClippedMarks mark)
+    protected override void Clip(ClippedMarks mark)
     {
         var state = paper.Save();
         var upper = Place(new Point(mark.Window.MinX, mark.Window.MaxY));

@@ -5,33 +5,8 @@ using Tangwright.Foundation;
 namespace Tangwright.Formats;
 
 /// <summary>Draws marks as SVG elements, sheet coordinates turned down.</summary>
-internal sealed class SvgInk(StringBuilder to, double sheetHeightMm)
+internal sealed class SvgInk(StringBuilder to, double sheetHeightMm) : SheetInk
 {
-    /// <summary>Draws the marks in order.</summary>
-    public void Draw(ImmutableArray<Mark> marks)
-    {
-        foreach (var mark in marks)
-        {
-            switch (mark)
-            {
-                case StrokeMark stroke:
-                    Stroke(stroke);
-                    break;
-                case FillMark fill:
-                    Fill(fill);
-                    break;
-                case TextMark text:
-                    Letter(text);
-                    break;
-                case ClippedMarks clipped:
-                    Clip(clipped);
-                    break;
-                default:
-                    throw new InvalidOperationException("unknown mark " + mark.GetType().Name);
-            }
-        }
-    }
-
     private static string Colour(Ink ink) => ink switch
     {
         Ink.Black => "#000",
@@ -42,7 +17,7 @@ internal sealed class SvgInk(StringBuilder to, double sheetHeightMm)
 
     private static string N(double mm) => SvgText.Mm(mm);
 
-    private void Stroke(StrokeMark mark)
+    protected override void Stroke(StrokeMark mark)
     {
         to.Append("<path d=\"");
         Add(mark.Path);
@@ -52,28 +27,24 @@ internal sealed class SvgInk(StringBuilder to, double sheetHeightMm)
         to.Append("/>\n");
     }
 
-    private void Fill(FillMark mark)
+    protected override void Fill(FillMark mark)
     {
         to.Append("<path d=\"");
         foreach (var loop in mark.Loops) Add(loop);
         to.Append($"\" fill=\"{Colour(mark.Ink)}\" fill-rule=\"evenodd\"/>\n");
     }
 
-    private void Letter(TextMark mark)
+    protected override void Letter(TextMark mark, string text, double widthMm, double backMm)
     {
-        var text = Lettering.Drawn(mark.Text);
-        if (text.Length == 0) return;
-        var width = Lettering.Width(text, mark.HeightMm, mark.Bold);
-        var back = mark.Anchor switch { TextAnchor.Left => 0, TextAnchor.Middle => -0.5 * width, _ => -width };
         var (x, y) = (mark.At.X, sheetHeightMm - mark.At.Y);
-        to.Append($"<text x=\"{N(x + back)}\" y=\"{N(y)}\" font-size=\"{N(mark.HeightMm / Lettering.CapitalInEm)}\" textLength=\"{N(width)}\" fill=\"{Colour(mark.Ink)}\" xml:space=\"preserve\"");
+        to.Append($"<text x=\"{N(x + backMm)}\" y=\"{N(y)}\" font-size=\"{N(mark.HeightMm / Lettering.CapitalInEm)}\" textLength=\"{N(widthMm)}\" fill=\"{Colour(mark.Ink)}\" xml:space=\"preserve\"");
         if (mark.Bold) to.Append(" font-weight=\"700\"");
         if (mark.AngleDegrees != 0) to.Append($" transform=\"rotate({N(-mark.AngleDegrees)} {N(x)} {N(y)})\"");
         to.Append($">{SvgText.Escaped(text)}</text>\n");
     }
 
     /// <summary>A drawing in the drawing, which shows nothing beyond its box; it needs no name as a clip path would.</summary>
-    private void Clip(ClippedMarks mark)
+    protected override void Clip(ClippedMarks mark)
     {
         var (x, y, w, h) = (N(mark.Window.MinX), N(sheetHeightMm - mark.Window.MaxY), N(mark.Window.Width), N(mark.Window.Height));
         to.Append($"<svg x=\"{x}\" y=\"{y}\" width=\"{w}\" height=\"{h}\" viewBox=\"{x} {y} {w} {h}\" overflow=\"hidden\">\n");
