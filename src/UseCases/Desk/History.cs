@@ -9,6 +9,9 @@ internal sealed class History<T>
 {
     private const int Most = 200;
 
+    /// <summary>One way through what was done: from how it is now to how it was there, if there is such a place.</summary>
+    public delegate bool Way(T now, [NotNullWhen(true)] out T? there);
+
     private readonly List<T> _done = [];
     private readonly Stack<T> _undone = new();
 

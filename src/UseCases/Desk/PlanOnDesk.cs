@@ -31,8 +31,6 @@ public sealed partial class PlanOnDesk : IDisposable
         _watch = new Timer(_ => Look(), null, LookEvery, LookEvery);
     }
 
-    private delegate bool Way(PlanFile now, out PlanFile? there);
-
     /// <summary>Told at every step of a move, and whenever anything shown has changed.</summary>
     public event Action? Changed;
 
@@ -283,13 +281,13 @@ public sealed partial class PlanOnDesk : IDisposable
         }
     }
 
-    private void Turned(Way way)
+    private void Turned(History<PlanFile>.Way way)
     {
         if (IsHeld) return;
         Turn(() =>
         {
             if (IsHeld || !way(_now.File, out var there)) return;
-            Show(there!);
+            Show(there);
             Save();
         });
         Tell();

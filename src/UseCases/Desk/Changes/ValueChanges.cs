@@ -42,12 +42,3 @@ public sealed record WritePlunge(bool Square) : PlanChange
     /// <inheritdoc/>
     internal override Checked<PlanFile> Of(PlanFile file) => PlaceEdit.WritePlunge(file, Square);
 }
-
-/// <summary>Puts the datum back on the extremes of the piece.</summary>
-/// <param name="X">left or right.</param>
-/// <param name="Y">bottom or top.</param>
-public sealed record DatumOnSides(string X, string Y) : PlanChange
-{
-    /// <inheritdoc/>
-    internal override Checked<PlanFile> Of(PlanFile file) => ValueEdit.Set(file, "datum", "", "x", X).Then(f => ValueEdit.Set(f, "datum", "", "y", Y));
-}

@@ -68,30 +68,10 @@ public sealed class ShopOnDesk
     }
 
     /// <summary>Takes the last change back.</summary>
-    public void Undo()
-    {
-        lock (_lock)
-        {
-            if (!_history.Back(_file, out var before)) return;
-            _file = before;
-            Save();
-        }
-
-        Changed?.Invoke();
-    }
+    public void Undo() => Turned(_history.Back);
 
     /// <summary>Makes the last undone change again.</summary>
-    public void Redo()
-    {
-        lock (_lock)
-        {
-            if (!_history.Forward(_file, out var after)) return;
-            _file = after;
-            Save();
-        }
-
-        Changed?.Invoke();
-    }
+    public void Redo() => Turned(_history.Forward);
 
     /// <summary>Puts the notice away.</summary>
     public void PutNoticeAway()
@@ -119,6 +99,18 @@ public sealed class ShopOnDesk
         => PlanOnDisk.Open(path, "." + OpenWork.ShopName)
             .Then(disk => ShopReader.ReadFile(disk.LastText, path)
             .Then(file => Checked<ShopOnDesk>.Good(new ShopOnDesk(disk, file))));
+
+    private void Turned(History<ShopFile>.Way way)
+    {
+        lock (_lock)
+        {
+            if (!way(_file, out var there)) return;
+            _file = there;
+            Save();
+        }
+
+        Changed?.Invoke();
+    }
 
     /// <summary>Writes the file; when it was changed elsewhere meanwhile, or lies there so that it cannot be used, ours goes beside it, so that neither is lost.</summary>
     private void Save()
