@@ -297,8 +297,6 @@ export function attach(svg, net, first) {
     return {
         /** Shows a plan changed elsewhere; while something is held the end of the move shows it. @param {Plan} next */
         show(next) { if (!drawing.moving) drawing.build(next); },
-        /** Chooses what was just made. @param {string} id */
-        choose(id) { drawing.choose(id, true); drawing.now(); drawing.stops.focus(id); },
         /** @param {import('./backdrop.js').Placed|null} placed */
         background(placed) { drawing.backdrop.show(placed); },
         /** Lets two places be pointed at. @param {string} how */
