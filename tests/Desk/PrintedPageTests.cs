@@ -5,7 +5,7 @@ using Microsoft.Playwright;
 namespace Tangwright.Tests;
 
 /// <summary>Sheets printed from the browser (Chromium's own PDF of the plain page) and the PDFs the desk gives, measured as poppler rasterises them at 600 dots to the inch.</summary>
-public sealed partial class PrintedPageTests : IAsyncLifetime
+public sealed partial class PrintedPageTests(Chromium chromium, DeskOnScratch desk) : Journey(chromium, desk)
 {
     private const double BrowserMm = 0.2;
     private const double PdfMm = 0.05;
@@ -13,36 +13,13 @@ public sealed partial class PrintedPageTests : IAsyncLifetime
     /// <summary>What both rasters of a sheet must share: 99 % of the ink of either has ink of the other within 1 dot of 1/200 in (0.13 mm); what is left is greys at the rims of thin lines and letters.</summary>
     private const double SharedInk = 0.99;
 
-    private static readonly string[] Flags = ["--no-sandbox", "--disable-gpu"];
-
-    private readonly Scratch _scratch = new();
-    private RunningDesk _desk = null!;
-    private IPlaywright _playwright = null!;
-    private IBrowser _browser = null!;
-
-    public async ValueTask InitializeAsync()
-    {
-        _scratch.PutExample("skeleton-hatchet");
-        _scratch.PutExample("kitchen-knife");
-        _desk = new RunningDesk(_scratch.Folder);
-        _playwright = await Playwright.CreateAsync();
-        _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = Flags });
-    }
-
-    public async ValueTask DisposeAsync()
-    {
-        await _browser.DisposeAsync();
-        _playwright.Dispose();
-        _desk.Dispose();
-        _scratch.Dispose();
-    }
-
     [Theory]
     [InlineData("plan/skeleton-hatchet/print/template?", "plan/skeleton-hatchet/sheets.pdf?sheets=template")]
     [InlineData("plan/kitchen-knife/print/template?paper=letter&mirror=yes", "plan/kitchen-knife/sheets.pdf?sheets=template&paper=letter&mirror=yes")]
     [InlineData("printer/bars?shop=skeleton-hatchet.shop.toml&printer=A4%20printer", "printer/bars.pdf?shop=skeleton-hatchet.shop.toml&printer=A4%20printer")]
     public async Task Bars_are_100_mm_both_ways(string pageAddress, string pdfAddress)
     {
+        PutExamples();
         var (html, fromBrowser, pdf) = await Print(pageAddress, pdfAddress);
         var sheets = html.Split("<svg xmlns")[1..];
         for (var i = 0; i < sheets.Length; i++)
@@ -59,6 +36,7 @@ public sealed partial class PrintedPageTests : IAsyncLifetime
     [Fact]
     public async Task A_page_printed_from_the_browser_looks_as_the_pdf_does()
     {
+        PutExamples();
         const string kinds = "cover,order,findings,holes,template,drill-only,layout,cautions";
         var (html, fromBrowser, pdf) = await Print("plan/skeleton-hatchet/print/" + kinds + "?", "plan/skeleton-hatchet/sheets.pdf?sheets=" + kinds);
         var count = html.Split("<svg xmlns").Length - 1;
@@ -74,22 +52,31 @@ public sealed partial class PrintedPageTests : IAsyncLifetime
     [Fact]
     public async Task Gives_out_only_the_files_of_the_packet()
     {
-        using var client = new HttpClient { BaseAddress = _desk.Address };
+        PutExamples();
+        using var client = new HttpClient { BaseAddress = Desk.Running.Address };
         Assert.Equal(System.Net.HttpStatusCode.NotFound, (await client.GetAsync("plan/skeleton-hatchet/packet/packet.pdf")).StatusCode);
-        var folder = System.IO.Directory.CreateDirectory(_scratch.Path("skeleton-hatchet-packet")).FullName;
+        var folder = System.IO.Directory.CreateDirectory(Desk.Scratch.Path("skeleton-hatchet-packet")).FullName;
         await System.IO.File.WriteAllTextAsync(System.IO.Path.Combine(folder, "holes.csv"), "name");
         await System.IO.File.WriteAllTextAsync(System.IO.Path.Combine(folder, "mine.txt"), "mine");
-        System.IO.File.CreateSymbolicLink(System.IO.Path.Combine(folder, "figures.json"), _scratch.Path("skeleton-hatchet.shop.toml"));
+        System.IO.File.CreateSymbolicLink(System.IO.Path.Combine(folder, "figures.json"), Desk.Scratch.Path("skeleton-hatchet.shop.toml"));
         Assert.Equal("name", await client.GetStringAsync("plan/skeleton-hatchet/packet/holes.csv"));
         foreach (var file in new[] { "mine.txt", "figures.json", "..%2fskeleton-hatchet.plan.toml", "%2e%2e%2fskeleton-hatchet.plan.toml", "packet.pdf" })
             Assert.Equal(System.Net.HttpStatusCode.NotFound, (await client.GetAsync("plan/skeleton-hatchet/packet/" + file)).StatusCode);
     }
 
+    private void PutExamples()
+    {
+        foreach (var example in new[] { "skeleton-hatchet", "kitchen-knife" })
+        {
+            if (!System.IO.File.Exists(PathOf(example))) Desk.PutExample(example);
+        }
+    }
+
     private async Task<(string Html, byte[] FromBrowser, byte[] Pdf)> Print(string pageAddress, string pdfAddress)
     {
-        using var client = new HttpClient { BaseAddress = _desk.Address };
-        var page = await _browser.NewPageAsync();
-        await page.GotoAsync(new Uri(_desk.Address, pageAddress).ToString(), new() { WaitUntil = WaitUntilState.NetworkIdle });
+        using var client = new HttpClient { BaseAddress = Desk.Running.Address };
+        var page = await NewPage();
+        await page.GotoAsync(new Uri(Desk.Running.Address, pageAddress).ToString(), new() { WaitUntil = WaitUntilState.NetworkIdle });
         await page.EvaluateAsync("document.fonts.ready.then(() => 0)");
         return (await client.GetStringAsync(pageAddress), await page.PdfAsync(new() { PreferCSSPageSize = true, PrintBackground = true }), await client.GetByteArrayAsync(pdfAddress));
     }

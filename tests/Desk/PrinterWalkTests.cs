@@ -3,42 +3,15 @@ using Microsoft.Playwright;
 namespace Tangwright.Tests;
 
 /// <summary>From a sheet to a printer set up: what was measured stands in the shop file and in the next PDF.</summary>
-public sealed class PrinterWalkTests : IAsyncLifetime
+public sealed class PrinterWalkTests(Chromium chromium, DeskOnScratch desk) : Journey(chromium, desk)
 {
-    private static readonly string[] Flags = ["--no-sandbox", "--disable-gpu"];
-
-    private readonly Scratch _scratch = new();
-    private readonly List<string> _complaints = [];
-    private RunningDesk _desk = null!;
-    private IPlaywright _playwright = null!;
-    private IBrowser _browser = null!;
-
-    public async ValueTask InitializeAsync()
-    {
-        _scratch.PutExample("skeleton-hatchet");
-        _desk = new RunningDesk(_scratch.Folder);
-        _playwright = await Playwright.CreateAsync();
-        _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = "/usr/bin/chromium", Args = Flags });
-    }
-
-    public async ValueTask DisposeAsync()
-    {
-        await _browser.DisposeAsync();
-        _playwright.Dispose();
-        _desk.Dispose();
-        _scratch.Dispose();
-    }
-
     [Fact]
     public async Task Measured_bars_end_in_the_shop_file_and_in_the_next_pdf()
     {
-        var page = await _browser.NewPageAsync();
-        page.Console += (_, m) =>
-        {
-            if (m.Type == "error") _complaints.Add(m.Text);
-        };
+        Desk.PutExample("skeleton-hatchet");
+        var page = await NewPage();
         await page.AddInitScriptAsync("window.print = () => { top.printed = document.title }");
-        await page.GotoAsync(new Uri(_desk.Address, "plan/skeleton-hatchet/sheets").ToString());
+        await page.GotoAsync(new Uri(Desk.Running.Address, "plan/skeleton-hatchet/sheets").ToString());
         await page.GetByRole(AriaRole.Link, new() { Name = "Template", Exact = true }).ClickAsync();
         await page.Locator("svg.sheet").WaitForAsync();
 
@@ -64,12 +37,12 @@ public sealed class PrinterWalkTests : IAsyncLifetime
         await page.GetByText("Along the feed: 97 mm instead of 100. From now on drawn × 1.0309.").WaitForAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep it for A4 printer" }).ClickAsync();
         await page.GetByText("Print the bar sheet again: both bars").WaitForAsync();
-        var shop = await System.IO.File.ReadAllTextAsync(_scratch.Path("skeleton-hatchet.shop.toml"));
+        var shop = await System.IO.File.ReadAllTextAsync(Desk.Scratch.Path("skeleton-hatchet.shop.toml"));
         Assert.Contains("\nbar_across = \"97.63 mm\"", shop, StringComparison.Ordinal);
         Assert.Contains("\nbar_along = \"97 mm\"", shop, StringComparison.Ordinal);
 
         // printed again, the bars of the PDF are longer by as much: 100 × 100 / 97.63 and 100 × 100 / 97
-        using var client = new HttpClient { BaseAddress = _desk.Address };
+        using var client = new HttpClient { BaseAddress = Desk.Running.Address };
         var template = Raster.Page(await client.GetByteArrayAsync("plan/skeleton-hatchet/sheets.pdf?sheets=template"), 1);
         var svg = await client.GetStringAsync("plan/skeleton-hatchet/print/template");
         Assert.Contains("across × 1.0243, along × 1.0309", svg, StringComparison.Ordinal);
@@ -82,8 +55,7 @@ public sealed class PrinterWalkTests : IAsyncLifetime
         await along.FillAsync("99.9");
         await work.ClickAsync();
         await page.GetByText("no correction is needed").WaitForAsync();
-        Assert.Equal(shop, await System.IO.File.ReadAllTextAsync(_scratch.Path("skeleton-hatchet.shop.toml")));
-        Assert.Empty(_complaints);
+        Assert.Equal(shop, await System.IO.File.ReadAllTextAsync(Desk.Scratch.Path("skeleton-hatchet.shop.toml")));
     }
 
     /// <summary>The level 100 mm bar of a bar sheet on A4: it begins 2 mm inside the margin of 10 mm.</summary>

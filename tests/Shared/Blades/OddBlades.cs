@@ -8,7 +8,8 @@ namespace Tangwright.Tests;
 /// <summary>The example plans and blades of odd shapes, worked up, for what is made of solids.</summary>
 internal static class OddBlades
 {
-    private static readonly Path Belly = new(
+    /// <summary>A belly to a pointed tip, a heel and a grip.</summary>
+    public static readonly Path Belly = new(
         [
             new Bezier(new(0, 20), new(20, 4), new(90, -2), new(200, 0)),
             new Line(new(200, 0), new(200, 25)),
@@ -17,6 +18,32 @@ internal static class OddBlades
             new Bezier(new(310, 45), new(150, 47), new(40, 44), new(0, 20)),
         ],
         closed: true);
+
+    /// <summary>An edge that curves in and out.</summary>
+    public static readonly Path Recurved = new(
+        [
+            new Bezier(new(0, 10), new(30, -20), new(50, -5), new(80, 8)),
+            new Bezier(new(80, 8), new(110, 21), new(130, -10), new(180, 0)),
+            new Line(new(180, 0), new(180, 50)),
+            new Line(new(180, 50), new(0, 50)),
+            new Line(new(0, 50), new(0, 10)),
+        ],
+        closed: true);
+
+    /// <summary>An edge with a notch narrower than a wide bevel.</summary>
+    public static readonly Path Notched = new(
+        [
+            new Line(new(0, 0), new(40, 0)),
+            Arc.Through(new(40, 0), new(60, 0), 10, large: false, counterClockwise: false),
+            new Line(new(60, 0), new(100, 0)),
+            new Line(new(100, 0), new(100, 60)),
+            new Line(new(100, 60), new(0, 60)),
+            new Line(new(0, 60), new(0, 0)),
+        ],
+        closed: true);
+
+    /// <summary>An edge of corners both ways.</summary>
+    public static readonly Path SawToothed = Path.Polygon(new(0, 0), new(20, 6), new(40, 0), new(60, 6), new(80, 0), new(100, 6), new(120, 0), new(120, 40), new(0, 40));
 
     public static IReadOnlyList<string> Examples { get; } = ["skeleton-hatchet", "kitchen-knife", "paring-knife"];
 
@@ -30,16 +57,7 @@ internal static class OddBlades
         ["full height"] = Blade(Belly, new(0, 20), new(200, 0), null, new(new(196, 0), new(196, 9))),
         ["full height, holes, one-sided"] = Blade(Belly, new(0, 20), new(200, 0), null, new(new(196, 0), new(190, 9)), true, (120, 20, 6), (60, 22, 4), (250, 35, 5)),
         ["bevel wider than the blade"] = Blade(Belly, new(0, 20), new(200, 0), 60),
-        ["recurved"] = Blade(
-            new Path(
-                [
-                    new Bezier(new(0, 10), new(30, -20), new(50, -5), new(80, 8)),
-                    new Bezier(new(80, 8), new(110, 21), new(130, -10), new(180, 0)),
-                    new Line(new(180, 0), new(180, 50)),
-                    new Line(new(180, 50), new(0, 50)),
-                    new Line(new(0, 50), new(0, 10)),
-                ],
-                closed: true), new(0, 10), new(180, 0), 30),
+        ["recurved"] = Blade(Recurved, new(0, 10), new(180, 0), 30),
         ["double edge to a point"] = Blade(
             new Path(
                 [
@@ -54,18 +72,8 @@ internal static class OddBlades
                 closed: true), new(150, 15), new(150, -15), 12, new(new(145, 0), new(145, 5))),
         ["double edge, full height"] = Blade(Path.Polygon(new(0, 0), new(60, -14), new(150, -15), new(240, -9), new(240, 9), new(150, 15), new(60, 14)), new(150, 15), new(150, -15), null, new(new(148, 0), new(148, 5))),
         ["round all sharp"] = Blade(Path.Circle(default, 60), new(60, 0), new(60, 0), 20, null, false, (0, 0, 10)),
-        ["notch narrower than the bevel"] = Blade(
-            new Path(
-                [
-                    new Line(new(0, 0), new(40, 0)),
-                    Arc.Through(new(40, 0), new(60, 0), 10, large: false, counterClockwise: false),
-                    new Line(new(60, 0), new(100, 0)),
-                    new Line(new(100, 0), new(100, 60)),
-                    new Line(new(100, 60), new(0, 60)),
-                    new Line(new(0, 60), new(0, 0)),
-                ],
-                closed: true), new(0, 0), new(100, 0), 25),
-        ["saw teeth"] = Blade(Path.Polygon(new(0, 0), new(20, 6), new(40, 0), new(60, 6), new(80, 0), new(100, 6), new(120, 0), new(120, 40), new(0, 40)), new(0, 0), new(120, 0), 15),
+        ["notch narrower than the bevel"] = Blade(Notched, new(0, 0), new(100, 0), 25),
+        ["saw teeth"] = Blade(SawToothed, new(0, 0), new(120, 0), 15),
         ["sixty holes"] = Blade(Path.Polygon(new(0, 0), new(220, 0), new(220, 60), new(0, 60)), new(0, 0), new(220, 0), 12, null, false, [.. Enumerable.Range(0, 60).Select(i => (10 + (10.0 * (i % 20)), 18 + (14.0 * (i / 20)), 4.0))]),
     };
 
