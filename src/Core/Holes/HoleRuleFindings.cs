@@ -23,7 +23,7 @@ public static class HoleRuleFindings
     {
         var named = clearances.Where(c => c.WebMm >= 0 && c.CentreMm < (EdgeDiameters * c.Hole.Diameter.Mm) - 1e-6).ToArray();
         if (named.Length == 0) yield break;
-        var worst = named.MinBy(c => c.CentreMm / c.Hole.Diameter.Mm)!;
+        var worst = Worst.Least(named, c => c.CentreMm / c.Hole.Diameter.Mm);
         yield return new Finding(
             FindingCodes.EdgeDistanceRule,
             Severity.Note,
@@ -50,7 +50,7 @@ public static class HoleRuleFindings
             .Where(p => p.Ratio < PitchDiameters - 1e-6)
             .ToArray();
         if (close.Length == 0) yield break;
-        var worst = close.MinBy(p => p.Ratio);
+        var worst = Worst.Least(close, p => p.Ratio);
         var larger = Length.Max(worst.A.Diameter, worst.B.Diameter);
         var named = close.SelectMany(p => new[] { p.A.Name, p.B.Name }).ToHashSet(StringComparer.Ordinal);
         var names = Names(r.Holes.Select(h => h.Name).Where(named.Contains));
@@ -97,7 +97,7 @@ public static class HoleRuleFindings
         }
 
         if (wide.Count == 0) yield break;
-        var worst = wide.MaxBy(w => w.Hole.Diameter.Mm / w.HeightMm);
+        var worst = Worst.Greatest(wide, w => w.Hole.Diameter.Mm / w.HeightMm);
         yield return new Finding(
             FindingCodes.ShareOfHeight,
             Severity.Note,

@@ -68,6 +68,18 @@ public class FindingsLaws
         }
     }
 
+    /// <summary>Found by the first law: the handle is as high at H1 as at H0, so both have the greatest share, and the first must be named wherever the plan lies.</summary>
+    [Fact]
+    public void Of_two_holes_with_the_same_share_of_the_height_the_first_is_named_wherever_the_plan_lies()
+    {
+        var plan = TestShop.Hatchet with { Holes = [TestShop.Hole("H0", 195.21854, 16.91242, 15.9), TestShop.Hole("H1", 182.43708, 18.92484, 15.9)] };
+        for (var i = 0; i < 100; i++)
+        {
+            var shifted = TestShop.WorkedUp(Moved(plan, Transform.Shift(new Point(-398 + (7.3 * i), -137 + (3.1 * i))))).Findings;
+            Assert.Contains("at H0", shifted.Single(f => f.Code == FindingCodes.ShareOfHeight).Found, StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void More_drills_and_smaller_wheels_never_add_a_finding()
         => Gen.Select(AnyHoles, Gen.Int[10, 200].Array[0, 6]).Sample(
