@@ -26,7 +26,11 @@ public sealed record Results(
     StrikingFigures? Striking,
     BenchDatum Bench,
     ImmutableArray<WorkStep> Order,
-    ImmutableArray<Finding> Findings);
+    ImmutableArray<Finding> Findings)
+{
+    /// <summary>What each hole takes on which machine.</summary>
+    public DrillPlan Drilling { get; init; } = DrillPlan.None;
+}
 
 /// <summary>A hole where it is made.</summary>
 /// <param name="Name">Name, unique.</param>
@@ -36,7 +40,28 @@ public sealed record Results(
 /// <param name="Use">What for.</param>
 /// <param name="Make">How.</param>
 /// <param name="Row">Name of the row it belongs to; null when single.</param>
-public sealed record PlacedHole(string Name, Point At, Length Diameter, string DiameterAsWritten, HoleUse Use, HoleMake Make, string? Row);
+public sealed record PlacedHole(string Name, Point At, Length Diameter, string DiameterAsWritten, HoleUse Use, HoleMake Make, string? Row)
+{
+    /// <summary>Diameter of the rod that goes through a pin hole; null when not said.</summary>
+    public Length? Pin { get; init; }
+
+    /// <summary>Drilled after hardening, not before.</summary>
+    public bool IsDrilledHard { get; init; }
+
+    /// <summary>Where it came out as measured on the guide piece; null when not measured. Sheets, programs and scales that come after the guide piece go by it.</summary>
+    public AsBuilt? AsBuilt { get; init; }
+
+    /// <summary>Centre as built when measured, else as planned; plan's axes, mm.</summary>
+    public Point MadeAt => AsBuilt?.At ?? At;
+
+    /// <summary>Diameter as built when measured, else as planned.</summary>
+    public Length MadeDiameter => AsBuilt?.Diameter ?? Diameter;
+}
+
+/// <summary>A hole as measured.</summary>
+/// <param name="At">Centre, plan's axes, mm.</param>
+/// <param name="Diameter">Diameter; null when only the centre was measured.</param>
+public sealed record AsBuilt(Point At, Length? Diameter);
 
 /// <summary>Figures of the outline and the holes.</summary>
 /// <param name="Area">Area inside the outline, holes not taken off.</param>

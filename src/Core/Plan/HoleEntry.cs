@@ -51,7 +51,14 @@ public abstract record HoleEntry(string Name, HoleUse Use, HoleMake Make);
 /// <param name="DiameterAsWritten">As the maker wrote it: "#30", "1/4 in", "8".</param>
 /// <param name="Use">What for.</param>
 /// <param name="Make">How.</param>
-public sealed record Hole(string Name, Point At, Length Diameter, string DiameterAsWritten, HoleUse Use, HoleMake Make) : HoleEntry(Name, Use, Make);
+public sealed record Hole(string Name, Point At, Length Diameter, string DiameterAsWritten, HoleUse Use, HoleMake Make) : HoleEntry(Name, Use, Make)
+{
+    /// <summary>Diameter of the rod that goes through a pin hole; null when not said.</summary>
+    public Length? Pin { get; init; }
+
+    /// <summary>Drilled after hardening, not before.</summary>
+    public bool IsDrilledHard { get; init; }
+}
 
 /// <summary>How a row is spaced.</summary>
 public enum RowSpacing

@@ -40,7 +40,17 @@ public sealed record Plan(
     Grip? Grip,
     BrokenEdges? BrokenEdges,
     Layout Layout,
-    ImmutableArray<HoleEntry> Holes);
+    ImmutableArray<HoleEntry> Holes)
+{
+    /// <summary>How the scales are put on; null when the plan says nothing of them.</summary>
+    public ScalesPlan? Scales { get; init; }
+}
+
+/// <summary>How the scales are put on.</summary>
+/// <param name="HolesBy">How the holes of the scales are placed; null when not said.</param>
+/// <param name="HoleDiameter">Diameter of the holes in the scales; null: the rod's own, by common practice.</param>
+/// <param name="WantedChanceShare">Chance that all pins go through, above 0 and under 1.</param>
+public sealed record ScalesPlan(PlacingWay? HolesBy, Length? HoleDiameter, double WantedChanceShare);
 
 /// <summary>What the maker wants, compared, never forced.</summary>
 /// <param name="Weight">Finished weight.</param>

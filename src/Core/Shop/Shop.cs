@@ -45,7 +45,26 @@ public sealed record Shop(
     Quenchant? Quenchant,
     ImmutableArray<Printer> Printers,
     Length EndAllowance,
-    Length EdgeMargin);
+    Length EdgeMargin)
+{
+    /// <summary>How the drills are ground and made.</summary>
+    public DrillGrind DrillGrind { get; init; } = DrillGrind.Usual;
+
+    /// <summary>Spot drills, by diameter, ascending.</summary>
+    public ImmutableArray<PointedTool> SpotDrills { get; init; } = [];
+
+    /// <summary>Countersinks, by diameter, ascending.</summary>
+    public ImmutableArray<PointedTool> Countersinks { get; init; } = [];
+
+    /// <summary>End mills, by diameter, ascending.</summary>
+    public ImmutableArray<EndMill> EndMills { get; init; } = [];
+
+    /// <summary>Clamps of the mill.</summary>
+    public ImmutableArray<Clamp> Clamps { get; init; } = [];
+
+    /// <summary>How well holes are placed, for every way at least one; the maker's own first.</summary>
+    public ImmutableArray<PlacingCapability> Placings { get; init; } = [];
+}
 
 /// <summary>Kind of machine or way of making holes.</summary>
 public enum MachineKind
@@ -84,7 +103,35 @@ public sealed record Machine(
     Length? TravelX,
     Length? TravelY,
     double? PowerW,
-    bool HasReadout);
+    bool HasReadout)
+{
+    /// <summary>Table along and across; null when not said.</summary>
+    public (Length X, Length Y)? Table { get; init; }
+
+    /// <summary>How wide its vise opens; null when not said or none.</summary>
+    public Length? ViseOpens { get; init; }
+
+    /// <summary>Travel of the spindle; null when not said.</summary>
+    public Length? TravelZ { get; init; }
+
+    /// <summary>Push on the drill that it bears; null when not said.</summary>
+    public Force? MostThrust { get; init; }
+
+    /// <summary>Play of the table screws; null when not said.</summary>
+    public Length? Backlash { get; init; }
+
+    /// <summary>Share of the motor's power that reaches the spindle, above 0 to 1; null: by rule.</summary>
+    public double? EfficiencyShare { get; init; }
+
+    /// <summary>Time to change a tool, s; null: by rule.</summary>
+    public double? ToolChangeSeconds { get; init; }
+
+    /// <summary>Speed of a move that does not cut, mm/min; null when not said.</summary>
+    public double? RapidMmPerMin { get; init; }
+
+    /// <summary>What its program may use; matters only to a mill under computer control.</summary>
+    public ProgramWays ProgramWays { get; init; } = ProgramWays.Usual;
+}
 
 /// <summary>A drill or reamer by its size.</summary>
 /// <param name="Name">As the trade calls it: "6 mm", "1/4 in", "#30", "F".</param>

@@ -18,7 +18,7 @@ public readonly record struct Angle
     public static Angle OfRadians(double radians) => new(radians);
 
     /// <summary>Twice the angle: both faces of a bevel together.</summary>
-    public Angle Doubled => new(2 * Radians);
+    public Angle Doubled() => new(2 * Radians);
 
     /// <inheritdoc/>
     public override string ToString() => $"{Degrees} deg";

@@ -16,7 +16,7 @@ public static class Shown
     public static string Both(Mass mass) => $"{Number(mass.Grams, Math.Abs(mass.Grams) < 100 ? 1 : 0)} g ({Number(mass.Ounces, Math.Abs(mass.Grams) < 100 ? 2 : 1)} oz)";
 
     /// <summary>"16° per side (32° inclusive)".</summary>
-    public static string PerSide(Angle perSide, int decimals = 2) => $"{Trimmed(perSide.Degrees, decimals)}° per side ({Trimmed(perSide.Doubled.Degrees, decimals)}° inclusive)";
+    public static string PerSide(Angle perSide, int decimals = 2) => $"{Trimmed(perSide.Degrees, decimals)}° per side ({Trimmed(perSide.Doubled().Degrees, decimals)}° inclusive)";
 
     /// <summary>"815 °C (1499 °F)".</summary>
     public static string Both(Temperature t) => $"{Number(t.Celsius, 0)} °C ({Number(t.Fahrenheit, 0)} °F)";

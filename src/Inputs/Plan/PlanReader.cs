@@ -41,9 +41,18 @@ public static class PlanReader
         var layout = ReadLayout(Under("layout"));
         var holes = new HoleReading(source, unitMm, faults, root.Find("grip") is not null).Read(root);
 
+        var scales = ReadScales(Under("scales"));
+
         if (faults.Count > 0) return Checked<PlanFile>.Bad(faults.OrderBy(f => f.Line).ThenBy(f => f.Column).DistinctBy(f => (f.Line, f.Column, f.Message)).Take(50));
-        var plan = new Plan(name, revision, units, target, stock!, outline!, datum, edge, bevel, grip, broken, layout, holes);
+        var plan = new Plan(name, revision, units, target, stock!, outline!, datum, edge, bevel, grip, broken, layout, holes) { Scales = scales };
         return Checked<PlanFile>.Good(new PlanFile(plan, fileName, text, source, root));
+    }
+
+    private static ScalesPlan? ReadScales(Fields f)
+    {
+        if (!f.IsThere) return null;
+        var (way, hole, chance) = (f.Word("holes"), f.Length("hole"), f.Number("chance", 0.01, 0.9999));
+        return new ScalesPlan(way < 0 ? null : (PlacingWay)way, hole, chance ?? 0.95);
     }
 
     private static Target ReadTarget(Fields f, double unitMm)

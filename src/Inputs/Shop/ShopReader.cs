@@ -61,6 +61,12 @@ public static partial class ShopReader
         var drills = ReadSizes(tooling, "drills", unitMm);
         var reamers = ReadSizes(tooling, "reamers", unitMm);
         var machines = Many("machine", ReadMachine);
+        var grind = ReadGrind(tooling);
+        var spots = Many("spot_drill", f => ReadPointed(f));
+        var sinks = Many("countersink", f => ReadPointed(f));
+        var mills = Many("end_mill", ReadEndMill);
+        var clamps = Many("clamp", ReadClamp);
+        var placings = Many("placing", ReadPlacing);
         var saws = Many("saw", ReadSaw);
         var wheels = Many("wheel", ReadWheel);
         var printers = Many("printer", ReadPrinter);
@@ -89,7 +95,15 @@ public static partial class ShopReader
             quench.IsThere ? quenchant : other.Quenchant,
             printers is { IsEmpty: false } p ? p : other.Printers,
             end ?? other.EndAllowance,
-            edge ?? other.EdgeMargin));
+            edge ?? other.EdgeMargin)
+        {
+            DrillGrind = grind ?? (drills is null ? other.DrillGrind : DrillGrind.Usual),
+            SpotDrills = spots is { } sp ? [.. sp.OrderBy(x => x.Diameter.Mm)] : other.SpotDrills,
+            Countersinks = sinks is { } cs ? [.. cs.OrderBy(x => x.Diameter.Mm)] : other.Countersinks,
+            EndMills = mills is { } em ? [.. em.OrderBy(x => x.Diameter.Mm)] : other.EndMills,
+            Clamps = clamps ?? other.Clamps,
+            Placings = [.. placings ?? [], .. other.Placings.Select(x => x with { IsOwn = false })],
+        });
     }
 
     private static ImmutableArray<T>? ReadMany<T>(TomlTable root, SourceText source, string heading, List<Fault> faults, Func<TomlTable, T?> read)
@@ -133,8 +147,77 @@ public static partial class ShopReader
         if (travel is { } t && !(t.X > 0 && t.Y > 0)) f.Fault("travel", "a travel that is not above 0", "write the travel along and across, as [300, 200]");
         var power = f.Number("power_w", 1, 100_000);
         var readout = f.Flag("readout") ?? false;
+        var table = f.Point("table");
+        if (table is { } tb && !(tb.X > 0 && tb.Y > 0)) f.Fault("table", "a table that is not above 0", "write its size along and across, as [200, 200]");
+        var (vise, travelZ, backlash) = (f.Length("vise_opens"), f.Length("travel_z"), f.Length("backlash", positive: false));
+        if (backlash is { Mm: < 0 }) f.Fault("backlash", "a play below 0", "write the play of the screws, or 0");
+        var thrust = f.Quantity("most_thrust", OtherTexts.Newtons);
+        var (efficiency, change, rapid) = (f.Number("efficiency", 0.05, 1), f.Number("tool_change_s", 0, 3600), f.Number("rapid_mm_per_min", 1, 200_000));
+        var ways = ReadWays(f);
         if (name is null || kind < 0 || speeds.IsEmpty) return null;
-        return new Machine(name, (MachineKind)kind, speeds, stepless, chuck, throat, travel is { } x ? Length.OfMm(x.X) : null, travel is { } y ? Length.OfMm(y.Y) : null, power, readout);
+        return new Machine(name, (MachineKind)kind, speeds, stepless, chuck, throat, travel is { } x ? Length.OfMm(x.X) : null, travel is { } y ? Length.OfMm(y.Y) : null, power, readout)
+        {
+            Table = table is { } b ? (Length.OfMm(b.X), Length.OfMm(b.Y)) : null,
+            ViseOpens = vise,
+            TravelZ = travelZ,
+            MostThrust = thrust is { } n ? Force.OfNewtons(n) : null,
+            Backlash = backlash,
+            EfficiencyShare = efficiency,
+            ToolChangeSeconds = change,
+            RapidMmPerMin = rapid,
+            ProgramWays = ways,
+        };
+    }
+
+    private static ProgramWays ReadWays(Fields f) => new(
+        f.Word("program_units") == 1 ? LengthUnit.Inch : LengthUnit.Mm,
+        f.Flag("drill_cycles") ?? true,
+        f.Flag("arcs") ?? true,
+        f.Flag("helix") ?? true,
+        f.Flag("compensation") ?? false,
+        f.Flag("tool_change") ?? true);
+
+    private static DrillGrind? ReadGrind(Fields f)
+    {
+        var (metal, reach) = (f.Word("drill_metal"), f.Word("drill_reach"));
+        var (point, split) = (ReadPoint(f, "drill_point", 60, 150, 118), f.Flag("split_point"));
+        return f.Has("drill_metal") || f.Has("drill_reach") || f.Has("drill_point") || f.Has("split_point")
+            ? new DrillGrind((DrillMetal)Math.Max(0, metal), point, split ?? false, reach < 0 ? DrillReach.Jobber : (DrillReach)reach)
+            : null;
+    }
+
+    private static Angle ReadPoint(Fields f, string key, double low, double high, double usual)
+    {
+        var point = f.Quantity(key, QuantityText.Degrees);
+        if (point is { } p && !(p.Degrees >= low && p.Degrees <= high)) f.Fault(key, $"{key} is not between {low} and {high} degrees", $"write the angle of both sides together, as {usual}");
+        return point ?? Angle.OfDegrees(usual);
+    }
+
+    private static PointedTool? ReadPointed(Fields f)
+    {
+        var (name, diameter, point) = (f.Text("name"), f.Length("diameter"), ReadPoint(f, "point", 40, 160, 90));
+        return name is null || diameter is null ? null : new PointedTool(name, diameter.Value, point);
+    }
+
+    private static EndMill? ReadEndMill(Fields f)
+    {
+        var (name, diameter, flutes) = (f.Text("name"), f.Length("diameter"), f.Whole("flutes", 1, 20));
+        var (cuts, carbide, feed) = (f.Length("cutting_length"), f.Flag("carbide"), f.Length("feed_per_tooth"));
+        return name is null || diameter is null ? null : new EndMill(name, diameter.Value, flutes ?? 3, cuts, carbide ?? true, feed);
+    }
+
+    private static Clamp? ReadClamp(Fields f)
+    {
+        var (name, size, height) = (f.Text("name"), f.Point("size"), f.Length("height"));
+        if (size is { } s && !(s.X > 0 && s.Y > 0)) f.Fault("size", "a size that is not above 0", "write along the edge and onto the stock, as [25, 20]");
+        return name is null || size is not { } b || height is null ? null : new Clamp(name, Length.OfMm(b.X), Length.OfMm(b.Y), height.Value);
+    }
+
+    private static PlacingCapability? ReadPlacing(Fields f)
+    {
+        var (way, machine, zone) = (f.Word("way"), f.Text("machine"), f.Length("zone"));
+        var (sigma, holes) = (f.Length("measured_sigma"), f.Whole("measured_holes", 1, 1_000_000));
+        return way < 0 || zone is null ? null : new PlacingCapability((PlacingWay)way, machine ?? "", zone.Value, sigma, holes ?? 0, true);
     }
 
     [GeneratedRegex(@"^\s*(?<low>\d{1,6}(\.\d{1,3})?)\s+to\s+(?<high>\d{1,6}(\.\d{1,3})?)\s*$", RegexOptions.ExplicitCapture, 1000)]

@@ -1,3 +1,5 @@
+using Tangwright.Foundation;
+
 namespace Tangwright.Inputs;
 
 /// <summary>Quantities that only shop and steel files use.</summary>
@@ -17,6 +19,10 @@ internal static class OtherTexts
     /// <summary>A density in g/cm³: <c>7.85 g/cm3</c>, <c>7850 kg/m3</c>.</summary>
     public static Reading<double> GramsPerCm3(string text)
         => Positive(One(text, "7.85 g/cm3", u => u switch { "g/cm3" or "g/cm³" => 1, "kg/m3" or "kg/m³" => 1e-3, _ => null }), 25);
+
+    /// <summary>A force in N: <c>1500 N</c>, <c>1.5 kN</c>, <c>340 lb</c>.</summary>
+    public static Reading<double> Newtons(string text)
+        => Positive(One(text, "1500 N", u => u.ToLowerInvariant() switch { "n" => 1, "kn" => 1000, "lb" or "lbf" or "lbs" => Force.NewtonsPerPound, _ => null }), 1_000_000);
 
     /// <summary>A Brinell hardness: <c>240 HB</c>.</summary>
     public static Reading<double> Brinell(string text)

@@ -19,12 +19,13 @@ public class PublicTypes
     [
         "Mm", "Mm2", "Mm3", "Mm4", "Mm5", "Inches", "Grams", "Ounces", "GramsPerCm3", "Degrees", "Radians", "Celsius", "Fahrenheit", "Percent", "Rpm",
         "W", "C", "Hb", "Hrc", "KgM2", "Litres", "Factor", "Share", "Ratio", "Tangent",
+        "Newtons", "Pounds", "NewtonMetres", "InchPounds", "Watts", "Horsepower", "MetresPerMin", "FeetPerMin", "TurnsPerMin", "MmPerMin", "MmPerTurn", "Seconds",
     ];
 
     // plane geometry states "mm" once for the whole type
     private static readonly HashSet<string> SaysMmOnce = new(StringComparer.Ordinal)
     {
-        "Point", "Box", "Transform", "Segment", "Line", "Arc", "Bezier", "Path", "PathSpot", "Region", "Gauss", "RayHit", "RayHits", "RollingBall", "Nearest", "Midline", "MeshPoint",
+        "Point", "Box", "Transform", "Segment", "Line", "Arc", "Bezier", "Path", "PathSpot", "Region", "Gauss", "RayHit", "RayHits", "RollingBall", "Nearest", "Midline", "MeshPoint", "SpacePoint",
 
         // factors without unit; a number as it stands in a path's text, in the text's own unit
         "PrintScale", "PathNumber",

@@ -70,7 +70,7 @@ public static class ShopForm
     private static string About(HeadingRow heading) => heading.Name switch
     {
         "" => "Name and units. Another unit of bare numbers changes no size: those written so far get their old unit.",
-        "machine" or "saw" or "wheel" or "oven" => "",
+        "machine" or "saw" or "wheel" or "oven" or "end_mill" => "",
         "printer" => "The first is used unless another is asked for. Print a template, measure its two bars and write here what they measured.",
         _ => heading.Meaning,
     };
@@ -97,6 +97,11 @@ public static class ShopForm
         "" => "The shop",
         "tooling" => "Drills and reamers",
         "machine" => "Machines that make holes",
+        "spot_drill" => "Spot drills",
+        "countersink" => "Countersinks",
+        "end_mill" => "End mills",
+        "clamp" => "Clamps of the mill",
+        "placing" => "How well holes are placed",
         "saw" => "Saws",
         "wheel" => "Wheels of the belt grinder",
         "oven" => "Hardening oven",
@@ -106,7 +111,7 @@ public static class ShopForm
         _ => "Allowances",
     };
 
-    private static string One(string heading) => heading switch { "tooling" => "list", "temper_oven" or "oven" => "oven", "allowances" => "allowance", _ => heading };
+    private static string One(string heading) => heading switch { "tooling" => "list", "temper_oven" or "oven" => "oven", "allowances" => "allowance", "spot_drill" => "spot drill", "end_mill" => "end mill", "placing" => "way", _ => heading };
 
     private static string Label(string key) => key switch
     {
@@ -123,6 +128,28 @@ public static class ShopForm
         "bar_along" => "100 mm bar along the feed measured",
         "end" => "At a sawn end",
         "edge" => "Beside the piece",
+        "drill_metal" => "Drills are made of",
+        "drill_point" => "Point angle, both sides together",
+        "split_point" => "Split points",
+        "drill_reach" => "How long they are",
+        "vise_opens" => "Vise opens",
+        "travel_z" => "Travel of the spindle",
+        "most_thrust" => "Push it bears",
+        "tool_change_s" => "Time to change a tool, s",
+        "rapid_mm_per_min" => "Speed without cutting, mm a minute",
+        "program_units" => "Unit of its program",
+        "drill_cycles" => "Drill cycles G81 G82 G83",
+        "arcs" => "Arcs G2 G3",
+        "helix" => "Arcs that go down",
+        "compensation" => "Cutter compensation G41 G42",
+        "tool_change" => "Tool change M6",
+        "point" => "Angle, both sides together",
+        "cutting_length" => "Length that cuts",
+        "carbide" => "Solid carbide",
+        "feed_per_tooth" => "Feed of one tooth",
+        "zone" => "99 of 100 centres fall in a circle of",
+        "measured_sigma" => "Scatter measured",
+        "measured_holes" => "Measured on so many holes",
         _ => char.ToUpperInvariant(key[0]) + key[1..],
     };
 }

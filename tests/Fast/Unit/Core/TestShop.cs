@@ -69,7 +69,7 @@ internal static class TestShop
     public static Results WorkedUp(Plan plan, Shop? shop = null, Steel? steel = null, bool noSteel = false, params ImmutableArray<StageFigures> stages)
     {
         shop ??= Own;
-        ImmutableArray<PlacedHole> holes = [.. plan.Holes.OfType<Hole>().Select(h => new PlacedHole(h.Name, h.At, h.Diameter, h.DiameterAsWritten, h.Use, h.Make, null))];
+        ImmutableArray<PlacedHole> holes = [.. plan.Holes.OfType<Hole>().Select(h => new PlacedHole(h.Name, h.At, h.Diameter, h.DiameterAsWritten, h.Use, h.Make, null) { Pin = h.Pin, IsDrilledHard = h.IsDrilledHard })];
         var piece = new Region(plan.Outline, [.. holes.Select(h => Path.Circle(h.At, h.Diameter.Mm / 2))]);
         var box = plan.Outline.Bounds;
         var area = Moments.Of(piece.Outer);

@@ -55,12 +55,18 @@ public class ValueEditTests
         drilled_in = "bar"   # r
         end_allowance = 3   # r
         edge_margin = 1   # r
+        [scales]
+        holes = "punch"   # r
+        hole = "5 mm"   # r
+        chance = 0.95   # r
         [[hole]]
         name = "L1"   # r
         at = [40, 15]   # r
         diameter = "#30"   # r
-        use = "lightening"   # r
+        use = "pin"   # r
         make = "drill"   # r
+        pin = 3.2   # r
+        drilled = "before"   # r
         [[hole_row]]
         name = "R"   # r
         along = "midline"   # r
@@ -114,6 +120,11 @@ public class ValueEditTests
         ["count"] = "5",
         ["diameters"] = "3, 4, #30",
         ["spacing"] = "equal pitch",
+        ["holes"] = "through other part",
+        ["hole"] = "3/16 in",
+        ["chance"] = "0.99",
+        ["pin"] = "4.97 mm",
+        ["drilled"] = "after",
     };
 
     public static TheoryData<string, string> Keys => [.. PlanKeys.Table.Keys.Select(k => new TheoryDataRow<string, string>(k.Table, k.Key))];
