@@ -22,9 +22,9 @@ internal static class HoleTools
         return (wanted, false);
     }
 
-    /// <summary>Steel to leave for the reamer on the diameter, mm: 0.1 to 0.25 up to 5 mm, 0.15 to 0.35 up to 20 mm, 0.3 to 0.5 above; common practice.</summary>
+    /// <summary>Steel to leave for the reamer on the diameter, mm: 0.15 to 0.25 up to 5 mm, 0.2 to 0.35 up to 20 mm, 0.3 to 0.55 above, what the drill cuts over counted; common practice.</summary>
     public static (double LeastMm, double MostMm) StockToReam(Length reamed)
-        => reamed.Mm <= 5 ? (0.1, 0.25) : reamed.Mm <= 20 ? (0.15, 0.35) : (0.3, 0.5);
+        => reamed.Mm <= 5 ? (0.15, 0.25) : reamed.Mm <= 20 ? (0.2, 0.35) : (0.3, 0.55);
 
     /// <summary>The smallest spot drill; null when none is written down.</summary>
     public static PointedTool? Spot(Shop shop) => shop.SpotDrills.IsDefaultOrEmpty ? null : shop.SpotDrills[0];
