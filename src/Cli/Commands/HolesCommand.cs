@@ -40,7 +40,8 @@ internal static class HolesCommand
         if (refused.Length > 0) Says.Line();
         foreach (var machine in refused)
         {
-            Says.Line($"What the {machine.Key} cannot make:");
+            var can = r.Drilling.Holes.Where(h => !h.Refusals.Any(x => x.Machine == machine.Key)).Select(h => h.Hole.Name).ToArray();
+            Says.Line($"The {machine.Key} can make {(can.Length == 0 ? "none" : string.Join(", ", can))}; it cannot make:");
             foreach (var x in machine) Says.Line($"  {x.Name,-10}{x.Refusal.Reason}");
         }
 
@@ -58,8 +59,8 @@ internal static class HolesCommand
 
     private static void Tell(HoleOperation o, string where, UnitsShown units)
     {
-        var speed = o.Speed is null ? "by hand" : $"{HoleStepText.Set(o)} rpm (band {HoleStepText.Band(o)}), {HoleStepText.Feed(o, units)} a turn, {HoleStepText.Depth(o, units)} deep, {HoleStepText.Peck(o, units)}";
-        Says.Line($"    {HoleStepText.Of(o.Step),-8}{o.Tool,-16}{speed}{(where.Length > 0 ? ", " + where : "")}");
+        var speed = o.Speed is null ? "by hand" : $"{HoleStepText.Set(o)} rpm (band {HoleStepText.Band(o)}), {HoleStepText.Feed(o, units)}{(o.FeedMmPerTurn > 0 ? $" a turn, {HoleStepText.Depth(o, units)} deep, {HoleStepText.Peck(o, units)}" : "")}";
+        Says.Line($"    {HoleStepText.Of(o.Step),-8}{o.Tool,-24}{speed}{(where.Length > 0 ? ", " + where : "")}");
         string[] more = [HoleStepText.Effort(o, units), o.Remark];
         if (more.Any(x => x.Length > 0)) Says.Line($"            {string.Join("; ", more.Where(x => x.Length > 0))}");
     }

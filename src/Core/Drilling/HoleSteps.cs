@@ -21,6 +21,9 @@ internal sealed class HoleSteps
     /// <summary>A countersink turns at this share of the speed of a drill of its size, lest it chatters; common practice.</summary>
     private const double CountersinkShare = 0.5;
 
+    /// <summary>A speed under this share of the band's lower end is worth a word; common practice.</summary>
+    private const double SlowShare = 0.9;
+
     private readonly DrillJob _job;
     private readonly Machine _machine;
     private readonly PlacedHole _hole;
@@ -78,7 +81,7 @@ internal sealed class HoleSteps
         var point = owned?.Point ?? Angle.OfDegrees(90);
         var body = owned?.Diameter.Mm ?? Math.Min(6, first.Diameter.Mm);
         var cone = Length.OfMm(Math.Min(body, (point.Degrees <= 90.01 ? SpotShare : CentreShare) * first.Diameter.Mm));
-        var speed = SpindleSpeed.Of(_machine, _job.DrillSpeed(_hole), cone);
+        var speed = SpindleSpeed.Of(_machine, _job.DrillSpeed(_hole), Length.OfMm(body));
         var feed = DrillFeed.For(cone).Low;
         var depth = SpotDepth.Of(cone, point).Mm;
         return new(HoleStep.Spot, owned?.Name ?? "spot drill", Length.OfMm(body), speed, feed, null, null, null, depth, null, Seconds(depth, feed, speed), owned is null ? "none in the shop file: a short stiff drill or a centre drill" : "");
@@ -100,7 +103,7 @@ internal sealed class HoleSteps
         if (step == HoleStep.Drill && _hole.IsDrilledHard) says.Add("hardened: steady feed, no dwell, coolant");
         if (!_job.Shop.Drills.Any(d => d.Diameter == drill.Diameter)) says.Add("NOT OWNED");
         if (effort.IsLight) says.Add("light feed: the machine has no more");
-        if (speed.SetRpm < speed.LowRpm) says.Add("slower than it could be: feed by feel");
+        if (speed.SetRpm < SlowShare * speed.LowRpm) says.Add("slower than it could be: feed by feel");
         if (_job.Thickness < PointLength.Of(drill.Diameter, _job.Point)) says.Add("grabs as it breaks through: board under it, clamp, ease off");
         return string.Join("; ", says);
     }
