@@ -17,12 +17,13 @@ internal sealed class DrillJob
 
     private readonly Steel? _steel;
     private readonly Estimate<CuttingSpeed> _soft;
-    private readonly Dictionary<double, DrillSize?> _pilots = [];
+    private readonly Dictionary<double, DrillSize> _pilots = [];
 
-    public DrillJob(Plan plan, Shop shop, Steel? steel, Box stock)
+    public DrillJob(Plan plan, Shop shop, Steel? steel, Box stock, IEnumerable<PlacedHole> holes)
     {
         (Plan, Shop, _steel, Stock) = (plan, shop, steel, stock);
         _soft = SpeedOf(shop.DrillGrind.Metal, hard: false);
+        SharePilots(holes.Select(h => FinalDrill(h).Diameter));
     }
 
     /// <summary>The plan.</summary>
@@ -44,7 +45,7 @@ internal sealed class DrillJob
     public Estimate<CuttingSpeed> DrillSpeed(PlacedHole hole) => hole.IsDrilledHard ? SpeedOf(Shop.DrillGrind.Metal, hard: true) : _soft;
 
     /// <summary>Band of cutting speed of a tool of some metal in the stock as delivered.</summary>
-    public Estimate<CuttingSpeed> SpeedOf(DrillMetal metal, bool hard) => CuttingSpeeds.For(_steel, hard ? "hardened" : Plan.Stock.Condition, hard ? HardHb : _steel?.DeliveredHardnessHb?.Value, metal);
+    public Estimate<CuttingSpeed> SpeedOf(DrillMetal metal, bool hard) => CuttingSpeeds.For(_steel, hard, metal);
 
     /// <summary>The last drill of a hole: its own size, or what the reamer or the boring head leaves.</summary>
     public DrillSize FinalDrill(PlacedHole hole) => hole.Make switch
@@ -54,21 +55,30 @@ internal sealed class DrillJob
         _ => HoleTools.Drill(Shop, hole.Diameter),
     };
 
-    /// <summary>The pilot before a drill: of those owned that clear its chisel edge and stay under half of it, the one nearest to what is wanted; null when it needs none or there is none.</summary>
-    public DrillSize? Pilot(Length drill)
-    {
-        if (drill.Mm < (Shop.DrillGrind.IsSplitPoint ? NoPilotSplitMm : NoPilotMm)) return null;
-        if (!_pilots.TryGetValue(drill.Mm, out var pilot))
-        {
-            var wanted = PilotSize.For(drill, Shop.DrillGrind.IsSplitPoint);
-            pilot = HoleTools.Nearest(Shop.Drills.Where(d => d.Diameter >= wanted.Low && d.Diameter <= wanted.High), wanted.Value);
-            _pilots[drill.Mm] = pilot;
-        }
+    /// <summary>The pilot before a drill; null when it needs none or none is owned that clears its chisel edge and stays under half of it.</summary>
+    public DrillSize? Pilot(Length drill) => _pilots.GetValueOrDefault(drill.Mm);
 
-        return pilot;
+    /// <summary>As few pilots as will do: the drill with the narrowest room chooses the widest pilot it can take, and all that can take the same do.</summary>
+    private void SharePilots(IEnumerable<Length> drills)
+    {
+        var left = drills.Where(d => d.Mm >= (Shop.DrillGrind.IsSplitPoint ? NoPilotSplitMm : NoPilotMm)).Distinct()
+            .Select(d => (Drill: d, Band: PilotSize.For(d, Shop.DrillGrind.IsSplitPoint)))
+            .OrderBy(p => p.Band.High.Mm).ToList();
+        while (left.Count > 0)
+        {
+            var narrowest = left[0].Band;
+            if (DrillSeries.SmallerOrEqual(Shop.Drills.Where(d => d.Diameter >= narrowest.Low), narrowest.High) is not { } pilot)
+            {
+                left.RemoveAt(0);
+                continue;
+            }
+
+            foreach (var p in left.Where(p => pilot.Diameter >= p.Band.Low)) _pilots[p.Drill.Mm] = pilot;
+            left.RemoveAll(p => pilot.Diameter >= p.Band.Low);
+        }
     }
 
     /// <summary>Push and torque of a drill.</summary>
     public DrillLoad Load(PlacedHole hole, Length drill, Length? pilot, double feedMmPerTurn)
-        => DrillLoad.Of(_steel, hole.IsDrilledHard ? HardHb : _steel?.DeliveredHardnessHb?.Value, drill, pilot, feedMmPerTurn, Shop.DrillGrind.IsSplitPoint);
+        => DrillLoad.Of(hole.IsDrilledHard ? HardHb : _steel?.DeliveredHardnessHb?.Value ?? WorkFactor.UsualHb, drill, pilot, feedMmPerTurn, Shop.DrillGrind.IsSplitPoint);
 }

@@ -150,7 +150,7 @@ public sealed record DrillPlan(ImmutableArray<HolePlan> Holes)
     /// <param name="bench">The edges that can be measured from, and the stock around the piece.</param>
     public static DrillPlan Of(Plan plan, Shop shop, Steel? steel, ImmutableArray<PlacedHole> holes, BenchDatum bench)
     {
-        var job = new DrillJob(plan, shop, steel, bench.StockBox);
+        var job = new DrillJob(plan, shop, steel, bench.StockBox, holes);
         var machines = MachineChoice.BestFirst(shop);
         return new([.. holes.Select(h => MachineChoice.Of(job, machines, h))]);
     }

@@ -83,7 +83,7 @@ internal sealed class HoleSteps
         var cone = Length.OfMm(Math.Min(body, (point.Degrees <= 90.01 ? SpotShare : CentreShare) * first.Diameter.Mm));
         var speed = SpindleSpeed.Of(_machine, _job.DrillSpeed(_hole), Length.OfMm(body));
         var feed = DrillFeed.For(cone).Low;
-        var depth = SpotDepth.Of(cone, point).Mm;
+        var depth = PointLength.Of(cone, point).Mm;
         return new(HoleStep.Spot, owned?.Name ?? "spot drill", Length.OfMm(body), speed, feed, null, null, null, depth, null, Seconds(depth, feed, speed), owned is null ? "none in the shop file: a short stiff drill or a centre drill" : "");
     }
 

@@ -73,7 +73,7 @@ internal static class HoleCard
                 var (hole, step) = tool.Holes[i];
                 canvas.TickBox(left, middle);
                 canvas.Fitted(hole, new Point(left + 9, tool.SameDepth ? middle - 2.4 : middle - 0.8), (width / across) - 10, Canvas.LargeMm, bold: true);
-                if (!tool.SameDepth) canvas.Fitted(HoleStepText.Depth(step, request.Units), new Point(left + 9, middle - 4), (width / across) - 10, Canvas.SmallMm);
+                if (!tool.SameDepth) canvas.Fitted(HoleStepText.Depth(step, request.Units == UnitsShown.Inch ? UnitsShown.Inch : UnitsShown.Mm), new Point(left + 9, middle - 4), (width / across) - 10, Canvas.SmallMm);
             }
 
             if (small.Length > 0) canvas.Wrapped(small, new Point(box.MinX, y - (lines * TicksMm)), width, 3);
@@ -90,7 +90,7 @@ internal static class HoleCard
         canvas.Fitted(HoleStepText.Of(o.Step), new Point(box.MinX, under), rpm - box.MinX - 2, Canvas.TextMm);
         var set = o.Speed is null ? "by hand" : HoleStepText.Set(o) + " rpm";
         canvas.Fitted(set, new Point(rpm, line), RpmColumn - 2, Canvas.LargeMm, bold: true);
-        if (o.Speed is not null) canvas.Fitted("band " + HoleStepText.Band(o), new Point(rpm, under), RpmColumn - 2, Canvas.SmallMm);
+        if (o.Speed is not null) canvas.Fitted(HoleStepText.Band(o), new Point(rpm, under), RpmColumn - 2, Canvas.SmallMm);
         if (o.Step == HoleStep.Chamfer) return;
         Two(canvas, request, "deep", tool.SameDepth ? o.DepthMm : null, (1, 3), rpm + RpmColumn, DepthColumn, box);
         if (o.FeedMmPerTurn > 0) Two(canvas, request, "a turn", o.FeedMmPerTurn, (2, 4), rpm + RpmColumn + DepthColumn, FeedColumn, box);
