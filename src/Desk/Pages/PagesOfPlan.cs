@@ -10,6 +10,7 @@ internal static class PagesOfPlan
     [
         ("", "Drawing"),
         ("/values", "In figures"),
+        ("/drilling", "Drilling"),
         ("/sheets", "Sheets for the bench"),
         ("/solid", "Solid"),
         ("/revisions", "Revisions"),

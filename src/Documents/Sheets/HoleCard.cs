@@ -30,7 +30,7 @@ internal static class HoleCard
         var heading = $"Hole card: {machine.Name}";
         var first = SheetTop.New(request, Key, "Hole card", heading, $"{How(machine)} Time {HoleStepText.Time(DrillTime.Of(group))}, setting up not counted. {Caution}");
         var width = first.Room.Width;
-        return Flow.Over(first, () => SheetTop.New(request, Key, "Hole card", heading, "Continued. " + Caution), null, Tools(group).Select(t => Row(request, t, width)), after: Notes.Draw);
+        return Flow.Over(first, () => SheetTop.New(request, Key, "Hole card", heading, "Continued. " + Caution), null, ToolRow.Of(group).Select(t => Row(request, t, width)), after: Notes.Draw);
     }
 
     private static string How(Machine machine) => machine.Kind switch
@@ -41,24 +41,10 @@ internal static class HoleCard
         _ => machine.HasReadout ? "Spot all holes from the readout first, then tool by tool." : "Punch every centre first, then tool by tool.",
     };
 
-    /// <summary>One tool at one speed, and the holes it goes into.</summary>
-    private sealed record ToolRow(HoleOperation Step, ImmutableArray<(string Hole, HoleOperation Step)> Holes)
-    {
-        public bool SameDepth => Holes.All(h => Math.Abs(h.Step.DepthMm - Step.DepthMm) < 0.05);
-    }
-
-    private static IEnumerable<ToolRow> Tools(HoleGroup made)
-        => from h in made.Holes
-           from o in h.Operations
-           group (h.Hole.Name, o) by (o.Step, o.Tool, o.Speed?.SetRpm, Feed: Math.Round(o.FeedMmPerTurn, o.Step == HoleStep.Spot ? 0 : 3)) into same
-           orderby same.Key.Step, same.First().o.Diameter.Mm
-           select new ToolRow(same.First().o, [.. same]);
-
     private static FlowRow Row(SheetRequest request, ToolRow tool, double width)
     {
         var o = tool.Step;
-        var remarks = string.Join("; ", tool.Holes.Select(h => h.Step.Remark).Where(x => x.Length > 0).Distinct(StringComparer.Ordinal));
-        var small = string.Join(". ", new[] { remarks, HoleStepText.Effort(o, request.Units) }.Where(x => x.Length > 0));
+        var small = string.Join(". ", new[] { tool.Remark, HoleStepText.Effort(o, request.Units) }.Where(x => x.Length > 0));
         var smallMm = small.Length == 0 ? 0 : TextSpace.WrappedMm(small, width, 3) + 1;
         var across = Math.Max(1, Math.Min(6, (int)(width / LeastTickMm)));
         var lines = (tool.Holes.Length + across - 1) / across;
@@ -72,8 +58,8 @@ internal static class HoleCard
                 var middle = y - (i / across * TicksMm) - (TicksMm / 2);
                 var (hole, step) = tool.Holes[i];
                 canvas.TickBox(left, middle);
-                canvas.Fitted(hole, new Point(left + 9, tool.SameDepth ? middle - 2.4 : middle - 0.8), (width / across) - 10, Canvas.LargeMm, bold: true);
-                if (!tool.SameDepth) canvas.Fitted(HoleStepText.Depth(step, request.Units == UnitsShown.Inch ? UnitsShown.Inch : UnitsShown.Mm), new Point(left + 9, middle - 4), (width / across) - 10, Canvas.SmallMm);
+                canvas.Fitted(hole, new Point(left + 9, tool.IsSameDepth ? middle - 2.4 : middle - 0.8), (width / across) - 10, Canvas.LargeMm, bold: true);
+                if (!tool.IsSameDepth) canvas.Fitted(HoleStepText.Depth(step, request.Units == UnitsShown.Inch ? UnitsShown.Inch : UnitsShown.Mm), new Point(left + 9, middle - 4), (width / across) - 10, Canvas.SmallMm);
             }
 
             if (small.Length > 0) canvas.Wrapped(small, new Point(box.MinX, y - (lines * TicksMm)), width, 3);
@@ -92,7 +78,7 @@ internal static class HoleCard
         canvas.Fitted(set, new Point(rpm, line), RpmColumn - 2, Canvas.LargeMm, bold: true);
         if (o.Speed is not null) canvas.Fitted(HoleStepText.Band(o), new Point(rpm, under), RpmColumn - 2, Canvas.SmallMm);
         if (o.Step == HoleStep.Chamfer) return;
-        Two(canvas, request, "deep", tool.SameDepth ? o.DepthMm : null, (1, 3), rpm + RpmColumn, DepthColumn, box);
+        Two(canvas, request, "deep", tool.IsSameDepth ? o.DepthMm : null, (1, 3), rpm + RpmColumn, DepthColumn, box);
         if (o.FeedMmPerTurn > 0) Two(canvas, request, "a turn", o.FeedMmPerTurn, (2, 4), rpm + RpmColumn + DepthColumn, FeedColumn, box);
         if (o.PeckMm is not null) canvas.Fitted(HoleStepText.Peck(o, request.Units), new Point(rpm + RpmColumn + DepthColumn, box.MaxY - 14.6), FeedColumn, Canvas.SmallMm);
     }
