@@ -41,6 +41,7 @@ public sealed partial class DocumentedCommands : IDisposable
         var plan = _scratch.PutExample("skeleton-hatchet");
         var figures = ProgramRun.Of(_scratch.Folder, "figures", plan, "--json").Out;
         var check = ProgramRun.Of(_scratch.Folder, "check", plan, "--json").Out;
+        var holes = ProgramRun.Of(_scratch.Folder, "holes", _scratch.PutExample("paring-knife"), "--json").Out;
         var packet = ProgramRun.Of(_scratch.Folder, "packet", "skeleton-hatchet.plan.toml", "--out", "packet", "--json").Out;
         System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "cairo-piece.svg"), _scratch.Path("drawing.svg"));
         var import = ProgramRun.Of(_scratch.Folder, "import", "drawing.svg", "--thickness", "1/8 in", "--json").Out;
@@ -62,6 +63,13 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {check}```
+
+            ## `holes` of the paring knife
+
+            How each hole is made. `machine` is `null` when no machine of the shop can make it; `pilot_machine` then names the one that can drill its pilot, and `operations` holds that pilot alone. `low_rpm` to `high_rpm` is the band, `target_rpm` its middle, `set_rpm` a speed the machine has; `null` means by hand. `thrust`, `torque` and `power` are bands from two published models. `refusals` tell for each machine that cannot make the hole why not.
+
+            ```json
+            {holes}```
 
             ## `compare` of the skeleton hatchet with L1 drilled 15 mm, and as it is
 

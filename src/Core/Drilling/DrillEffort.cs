@@ -36,7 +36,7 @@ internal sealed record DrillEffort(double FeedMmPerTurn, DrillLoad Load, bool Is
         var effort = Of(job, machine, hole, drill.Diameter, job.Pilot(drill.Diameter)?.Diameter, speed.SetRpm);
         if (machine.MostThrust is { } most && effort.Load.Thrust.Low.Newtons > most.Newtons)
         {
-            yield return new(machine.Name, $"a {drill.Name} drill pushes with at least {Newtons(effort.Load.Thrust.Low)} even at a light feed; it bears {Newtons(most)}", "drill a larger pilot first, have the point split, or take a stiffer machine")
+            yield return new(machine.Name, $"bears a push of {Newtons(most)}; a {drill.Name} drill pushes with at least {Newtons(effort.Load.Thrust.Low)} even at a light feed", "drill a larger pilot first, have the point split, or take a stiffer machine")
             {
                 Gate = MachineGate.Thrust,
                 Found = $"{Newtons(effort.Load.Thrust.Low)} to {Newtons(effort.Load.Thrust.High)}",
@@ -48,7 +48,7 @@ internal sealed record DrillEffort(double FeedMmPerTurn, DrillLoad Load, bool Is
         var power = effort.Load.PowerAt(speed.SetRpm);
         if (Available(machine) is { } watts && power.Low.Watts > watts.Watts)
         {
-            yield return new(machine.Name, $"a {drill.Name} drill takes at least {Watts(power.Low)} at the spindle even at a light feed; it has {Watts(watts)} there", "drill in more steps of size, or take a stronger machine")
+            yield return new(machine.Name, $"has {Watts(watts)} at the spindle; a {drill.Name} drill takes at least {Watts(power.Low)} even at a light feed", "drill in more steps of size, or take a stronger machine")
             {
                 Gate = MachineGate.Power,
                 Found = $"{Watts(power.Low)} to {Watts(power.High)}",

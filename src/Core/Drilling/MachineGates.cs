@@ -59,7 +59,7 @@ internal static class MachineGates
     private static MachineRefusal? Chuck(Machine machine, DrillSize drill)
         => machine.Chuck is not { } chuck || drill.Diameter.Mm <= chuck.Mm + 1e-6
             ? null
-            : new(machine.Name, $"its chuck holds {Shown.Both(chuck)} at most", $"a {drill.Name} drill with its shank turned down to {Shown.Both(chuck)}, or plan at most that size")
+            : new(machine.Name, $"holds {Shown.Both(chuck)} at most in its chuck", $"a {drill.Name} drill with its shank turned down to {Shown.Both(chuck)}, or plan at most that size")
             {
                 Gate = MachineGate.Chuck,
                 Found = $"{drill.Name} drill",
@@ -74,7 +74,7 @@ internal static class MachineGates
         var reach = Math.Min(Math.Min(hole.At.X - job.Stock.MinX, job.Stock.MaxX - hole.At.X), Math.Min(hole.At.Y - job.Stock.MinY, job.Stock.MaxY - hole.At.Y));
         return reach <= throat.Mm
             ? null
-            : new(machine.Name, $"its column stands {Shown.Both(throat)} from the spindle; the hole lies {Shown.Both(Length.OfMm(reach))} from the nearest edge of the stock", "saw the piece out first, so that the column is clear of it, or take a machine with a deeper throat")
+            : new(machine.Name, $"has its column {Shown.Both(throat)} from the spindle; the hole lies {Shown.Both(Length.OfMm(reach))} from the nearest edge of the stock", "saw the piece out first, so that the column is clear of it, or take a machine with a deeper throat")
             {
                 Gate = MachineGate.Throat,
                 Found = $"{Shown.Both(Length.OfMm(reach))} from the nearest edge",
@@ -89,7 +89,7 @@ internal static class MachineGates
         var width = Length.OfMm(Math.Min(job.Stock.Width, job.Stock.Height));
         return width <= opens
             ? null
-            : new(machine.Name, $"its vise opens {Shown.Both(opens)}; the stock is {Shown.Both(width)} wide", "saw the piece out first, or clamp the stock and the guide piece flat on the table")
+            : new(machine.Name, $"opens its vise {Shown.Both(opens)}; the stock is {Shown.Both(width)} wide", "saw the piece out first, or clamp the stock and the guide piece flat on the table")
             {
                 Gate = MachineGate.Vise,
                 Found = $"stock {Shown.Both(width)} wide",
@@ -105,7 +105,7 @@ internal static class MachineGates
         var noMill = machine.Kind is MachineKind.CncMill;
         return new(
             machine.Name,
-            noMill ? $"no end mill small enough to run round in {Shown.Both(hole.Diameter)}" : "it cannot bore",
+            noMill ? $"has no end mill small enough to run round in {Shown.Both(hole.Diameter)}" : "cannot bore",
             noMill ? $"an end mill of at most {Shown.Both(Length.OfMm(HoleTools.MostOfBoreShare * hole.Diameter.Mm))} in the shop file, or make = \"ream\"" : "plan make = \"ream\" or \"drill\", or take a mill")
         {
             Gate = MachineGate.Bore,
@@ -118,7 +118,7 @@ internal static class MachineGates
     private static MachineRefusal? Hard(DrillJob job, Machine machine, PlacedHole hole)
         => !hole.IsDrilledHard || job.Shop.DrillGrind.Metal == DrillMetal.Carbide
             ? null
-            : new(machine.Name, "the drills owned do not cut hardened steel", "drill it before hardening, or buy a carbide drill and write drill_metal = \"carbide\"")
+            : new(machine.Name, "has no drill that cuts hardened steel", "drill it before hardening, or buy a carbide drill and write drill_metal = \"carbide\"")
             {
                 Gate = MachineGate.Hard,
                 Found = "drilled after hardening",

@@ -28,7 +28,7 @@ public static class RefusedFindings
             Severity.Warning,
             names,
             group[0].Hole.At,
-            $"No machine of the shop can make {names}. The {nearest.Machine} comes nearest, but {nearest.Reason}.{(pilot is null ? "" : $" The pilots can be drilled there or on the {pilot.Machine.Name}.")}",
+            $"No machine of the shop can make {names}. The {nearest.Machine} comes nearest, but it {nearest.Reason}.{(pilot is null ? "" : $" The pilots can be drilled on the {pilot.Machine.Name}.")}",
             holes.Length == 1 ? nearest.Found : Range(nearest.Found, worst.Found),
             holes.Length == 1 ? nearest.Limit : Range(nearest.Limit, worst.Limit),
             nearest.Source,

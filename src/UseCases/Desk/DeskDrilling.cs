@@ -44,7 +44,9 @@ public static class DeskDrilling
 
     /// <summary>Pilots that can be drilled in holes no machine makes, a line each.</summary>
     public static ImmutableArray<string> Pilots(Results r)
-        => [.. r.Drilling.Holes.Where(h => h.Pilot is not null).Select(h => $"{h.Hole.Name}: {h.Pilot!.Operation.Tool} on the {h.Pilot.Machine.Name}, {HoleStepText.Set(h.Pilot.Operation)} rpm")];
+        => [.. r.Drilling.Holes.Where(h => h.Pilot is not null)
+            .GroupBy(h => $"{h.Pilot!.Operation.Tool} on the {h.Pilot.Machine.Name}, {HoleStepText.Set(h.Pilot.Operation)} rpm")
+            .Select(g => $"{string.Join(", ", g.Select(h => h.Hole.Name))}: {g.Key}")];
 
     /// <summary>What machines cannot make though another makes it.</summary>
     public static ImmutableArray<RefusalShown> Elsewhere(Results r) => [.. r.Drilling.Holes.Where(h => h.Machine is not null).SelectMany(h => h.Refusals.Select(x => Shown(h, x))).OrderBy(x => x.Machine, StringComparer.Ordinal)];
