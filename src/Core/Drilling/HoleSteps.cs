@@ -81,7 +81,10 @@ internal sealed class HoleSteps
         var point = owned?.Point ?? Angle.OfDegrees(90);
         var body = owned?.Diameter.Mm ?? Math.Min(6, first.Diameter.Mm);
         var cone = Length.OfMm(Math.Min(body, (point.Degrees <= 90.01 ? SpotShare : CentreShare) * first.Diameter.Mm));
-        var speed = SpindleSpeed.Of(_machine, _job.DrillSpeed(_hole), Length.OfMm(body));
+
+        // by the whole body where the machine turns so slowly, else by what of it cuts
+        var band = _job.DrillSpeed(_hole);
+        var speed = SpindleSpeed.Of(_machine, band, Length.OfMm(body)) ?? SpindleSpeed.Of(_machine, band, cone) ?? SpindleSpeed.Of(_machine, band, first.Diameter);
         var feed = DrillFeed.For(cone).Low;
         var depth = PointLength.Of(cone, point).Mm;
         return new(HoleStep.Spot, owned?.Name ?? "spot drill", Length.OfMm(body), speed, feed, null, null, null, depth, null, Seconds(depth, feed, speed), owned is null ? "none in the shop file: a short stiff drill or a centre drill" : "");

@@ -89,6 +89,7 @@ public class DrillPlanTests
     {
         var drill = The(Of("paring-knife"), "P1").Operations.Single(o => o.Step == HoleStep.Drill);
         Assert.InRange(drill.Speed!.SetRpm, 2000, drill.Speed.HighRpm);
+        Assert.NotNull(The(Of("paring-knife"), "P1").Operations.Single(o => o.Step == HoleStep.Spot).Speed);
     }
 
     [Fact]
