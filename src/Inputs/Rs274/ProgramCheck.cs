@@ -13,5 +13,5 @@ public static class ProgramCheck
     /// <param name="setUp">How the stock lies.</param>
     /// <param name="wanted">What it must leave behind.</param>
     public static ImmutableArray<ProgramTrouble> Of(string program, ImmutableArray<ProgramTool> tools, ProgramSetUp setUp, WantedPart wanted)
-        => throw new NotSupportedException("not written yet");
+        => ProgramSweep.Of(ProgramReader.Read(program, tools, setUp.Machine.ProgramWays.HasToolChange, ProgramReader.Anywhere), tools, setUp, wanted);
 }
