@@ -24,21 +24,15 @@ internal static class HoleWalls
                 continue;
             }
 
-            var walls = new double[Directions];
-            var (mean, shift, worst) = (0.0, default(Point), 0.0);
-            for (var i = 0; i < Directions; i++)
-            {
-                var way = Point.Direction(i * 2 * Math.PI / Directions);
-                walls[i] = through.Max(d => Reach(hole.At, way, d.At, d.Radius));
-                mean += walls[i] / Directions;
-                shift += way * (2 * walls[i] / Directions);
-                worst = Math.Max(worst, Math.Abs(walls[i] - (hole.DiameterMm / 2)));
-            }
-
+            var ways = Enumerable.Range(0, Directions).Select(i => Point.Direction(i * 2 * Math.PI / Directions)).ToArray();
+            var walls = Array.ConvertAll(ways, w => through.Max(d => Reach(hole.At, w, d.At, d.Radius)));
+            var mean = walls.Average();
+            var shift = ways.Zip(walls).Aggregate(default(Point), (sum, w) => sum + (w.First * (2 * w.Second / Directions)));
+            var outOfRound = ways.Zip(walls).Max(w => Math.Abs(w.Second - mean - shift.Dot(w.First)));
             var line = through[^1].Line;
+            if (outOfRound > wanted.ToleranceMm) yield return new("hole shape", line, $"the wall of hole {hole.Name} is out of round by {Mm(outOfRound)}", "finish it with a full circle at its bottom");
             if (shift.Length > wanted.ToleranceMm) yield return new("hole place", line, $"hole {hole.Name} is {Mm(shift.Length)} from its place", $"make it at {Place(hole.At)}");
             if (Math.Abs((2 * mean) - hole.DiameterMm) > wanted.ToleranceMm) yield return new("hole size", line, $"hole {hole.Name} comes out {Mm(2 * mean)} instead of {Mm(hole.DiameterMm)}", "use the tool or the path of its size");
-            else if (shift.Length <= wanted.ToleranceMm && worst > wanted.ToleranceMm) yield return new("hole shape", line, $"the wall of hole {hole.Name} is {Mm(worst)} from where it should be", "finish it with a full circle at its bottom");
         }
     }
 

@@ -8,7 +8,7 @@ internal static class PartCuts
 {
     private const double StepMm = 0.1;
 
-    /// <summary>How far the cone of a spot drill or countersink may chamfer the rim of a hole, mm.</summary>
+    /// <summary>How far the cone of a spot drill or countersink may chamfer the rim of a hole, mm; its cylinder may not.</summary>
     private const double RimMm = 1;
 
     public static IEnumerable<ProgramTrouble> Of(IReadOnlyList<Motion> motions, ImmutableArray<ProgramTool> tools, ProgramSetUp setUp, WantedPart wanted)
@@ -21,7 +21,7 @@ internal static class PartCuts
             if (tool.Tool is null) continue;
             var tip = Math.Min(m.From.Z, m.To.Z);
             var radius = tool.RadiusAtFace(tip);
-            var isCone = tool.Tool.Form is ToolForm.SpotDrill or ToolForm.Countersink;
+            var isCone = tool.Tool.Form is (ToolForm.SpotDrill or ToolForm.Countersink) && tip + tool.Point >= 0;
             if (!seen.Add((m.From.Flat, m.To.Flat, m.Centre, m.IsCounterClockwise, radius, isCone))) continue;
             if (FirstBad(m, radius, isCone ? RimMm : 0, setUp, wanted) is not { } bad) continue;
             yield return new("cuts the part", m.Line, $"the {tool.Tool.Name} cuts at x {Mm(bad.X)}, y {Mm(bad.Y)}, where the part must stay whole", wanted.Outline is null ? "keep cuts inside the holes" : "keep cuts inside the holes or outside the outline");

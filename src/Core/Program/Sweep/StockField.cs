@@ -36,7 +36,7 @@ internal sealed class StockField
     /// <param name="slackMm">How much thinner than the tool it sweeps, mm.</param>
     public bool Sweep(Motion motion, SweptTool tool, bool takesAway, double slackMm = 0)
     {
-        var radius = Math.Max(tool.Radius - slackMm, _cell / 4);
+        var radius = Math.Max(tool.Radius - slackMm, _cell);
         if (Math.Min(motion.From.Z, motion.To.Z) >= 0) return false;
         var met = false;
         if (motion.From.Z == motion.To.Z)
