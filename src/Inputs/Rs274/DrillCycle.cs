@@ -38,13 +38,7 @@ internal sealed record DrillCycle(int Code, double OldZ, double Z, double R, dou
 
         yield return (tip with { Z = bottom }, true);
         var clear = returnsToOldZ ? Math.Max(OldZ, retract) : retract;
-        if (Code is 85 or 89)
-        {
-            yield return (tip with { Z = retract }, true);
-            if (clear > retract) yield return (tip with { Z = clear }, false);
-            yield break;
-        }
-
-        yield return (tip with { Z = clear }, false);
+        if (Code == 85) yield return (tip with { Z = retract }, true);
+        yield return (tip with { Z = clear }, Code == 89);
     }
 }

@@ -146,8 +146,13 @@ internal sealed class ProgramReadingRun(ImmutableArray<ProgramTool> tools, bool 
         if (Has(b, 'G', 64)) (_now.BlendMm, _) = (b.Get('P') * _now.UnitMm, _now.Said.Add("G61"));
         if (Has(b, 'G', 90)) _now.IsIncremental = false;
         if (Has(b, 'G', 91)) _now.IsIncremental = true;
-        if (Has(b, 'G', 98)) _now.ReturnsToOldZ = true;
-        if (Has(b, 'G', 99)) _now.ReturnsToOldZ = false;
+        foreach (var (code, toOldZ) in new[] { (98, true), (99, false) })
+        {
+            if (!Has(b, 'G', code)) continue;
+            if (_now.Cycle is not null && toOldZ != _now.ReturnsToOldZ) return No(b.Line, "cycle", "the height to draw out to changes within a drill cycle: machines differ in what they make of it", "write G80 before it, and the whole cycle after it");
+            (_now.ReturnsToOldZ, _) = (toOldZ, _now.Said.Add("G98"));
+        }
+
         foreach (var code in new[] { 0, 1, 2, 3, 80, 81, 82, 83, 85, 89 })
         {
             if (!Has(b, 'G', code)) continue;
@@ -206,6 +211,7 @@ internal sealed class ProgramReadingRun(ImmutableArray<ProgramTool> tools, bool 
     {
         Use(ProgramWord.DrillCycle, b.Line);
         if (_now.Compensated is not null) return No(b.Line, "compensation", "a drill cycle while cutter compensation is on", "write G40 first");
+        if (!_now.Said.Contains("G98")) return No(b.Line, "start", "a drill cycle before it is said how far it draws out: the machine keeps what the last program left", "write G98 or G99 at the top");
         if (!Feeds(b.Line)) return false;
         var old = _now.Cycle;
         double? Mm(char letter) => b.Get(letter) * _now.UnitMm;

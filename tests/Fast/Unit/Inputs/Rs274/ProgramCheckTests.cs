@@ -59,6 +59,8 @@ public class ProgramCheckTests
         ("a tool left in the work", "end", [("G1 Y15\nG0 Z20\nM5\nM2", "G1 Y15\nM5\nM2")]),
         ("no unit", "start", [("G17 G21 ", "G17 ")]),
         ("no word for absolute places", "start", [("G80 G90", "G80")]),
+        ("no word for how far a cycle draws out", "start", [("G98\n", "")]),
+        ("another height to draw out to within a cycle", "cycle", [("X50\nX68", "X50\nG99 X68")]),
         ("a first move sideways", "start", [("G0 Z20\nG0 X30 Y15\n", "G0 X30 Y15\nG0 Z20\n")]),
         ("a tool change between the clamps", "tool change", [("T5 M6", "G0 Z10\nT5 M6")]),
         ("the length of another tool", "tool length", [("G43 H3", "G43 H2")]),
