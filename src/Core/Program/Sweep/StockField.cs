@@ -50,6 +50,13 @@ internal sealed class StockField
         return met;
     }
 
+    /// <summary>How high material stands at a place, mm; nothing is known beyond the grid.</summary>
+    public double HeightAt(Point p)
+    {
+        var (i, j) = ((int)Math.Floor((p.X - _area.MinX) / _cell), (int)Math.Floor((p.Y - _area.MinY) / _cell));
+        return i < 0 || j < 0 || i >= _columns || j >= _rows ? double.NegativeInfinity : _height[(j * _columns) + i];
+    }
+
     private Point Centre(int i, int j) => new(_area.MinX + ((i + 0.5) * _cell), _area.MinY + ((j + 0.5) * _cell));
 
     private bool Pass(Point a, Point b, double z, double radius, double slope, bool takesAway)

@@ -27,7 +27,9 @@ internal static class StockHits
                 continue;
             }
 
+            var isSolid = tool.Tool?.Form == ToolForm.Reamer && field.HeightAt(m.To.Flat) > Math.Max(m.To.Z, -setUp.ThicknessMm) + 1e-3;
             if (!field.Sweep(m, tool, takesAway: true)) continue;
+            if (isSolid) yield return (new("reamer", m.Line, $"the {tool.Tool!.Name} goes into solid steel; it only follows a hole", "drill the hole first"), m.Tool);
             if (m.TurnsPerMin <= 0) yield return (new("spindle", m.Line, "the tool cuts while the spindle stands", "write S and M3 before it"), m.Tool);
             if (tool.Tool is not { } named) yield return (new("tool", m.Line, "it cuts before a tool is in the spindle", "write T and M6 before it"), m.Tool);
             else if (tool.IsDrill && m.From.Flat.To(m.To.Flat) > 1e-6) yield return (new("sideways", m.Line, $"the {named.Name} is moved sideways in the work; it cuts with its end only", "lift it over the work first, or use an end mill"), m.Tool);

@@ -30,6 +30,7 @@ public class ProgramCheckTests
         ("a tool change without a tool", "tool", [("T1 M6\nG43 H1", "M6")]),
         ("the spot drill instead of the drill", "cuts the part", [("T3 M6\nG43 H3", "T1 M6\nG43 H1")]),
         ("a drill a size too large", "hole size", [("T4 M6\nG43 H4\nS300 M3\nG0 Z20\nG85 X68 Y15 Z-5.5 R2 F60\nG80\n", "")]),
+        ("a reamer without a hole to follow", "reamer", [("G83 X68 Y15 Z-7.2 R2 Q3 F80\n", "")]),
         ("a drill moved sideways in the work", "sideways", [("G82 X30 Y15 Z-7.3", "G0 X30 Y15\nG1 Z-1 F80\nG1 X29.5\nG0 Z20\nG82 X30 Y15 Z-7.3")]),
         ("a hole not through", "hole depth", [("X30 Y15 Z-7.3", "X30 Y15 Z-6.5")]),
         ("a hole too deep", "spoil board", [("X30 Y15 Z-7.3", "X30 Y15 Z-8.1")]),
