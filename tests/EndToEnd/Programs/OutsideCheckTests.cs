@@ -29,6 +29,7 @@ public class OutsideCheckTests
         foreach (var (a, b) in mine.Zip(theirs))
         {
             Assert.Equal(a.IsRapid, b.IsRapid);
+            Assert.Equal(a.Tool, b.Tool);
             Assert.Equal(a.To.X, b.To.X, ToleranceMm);
             Assert.Equal(a.To.Y, b.To.Y, ToleranceMm);
             Assert.Equal(a.To.Z, b.To.Z, ToleranceMm);
@@ -86,7 +87,7 @@ public class OutsideCheckTests
 
     /// <summary>Motions that go somewhere.</summary>
     private static List<OutsideMotion> Moves(IEnumerable<Motion> motions)
-        => Moves(motions.Select(m => new OutsideMotion(m.Kind == MotionKind.Rapid, m.To, m.Kind == MotionKind.Arc ? m.Centre : null, m.IsCounterClockwise)));
+        => Moves(motions.Select(m => new OutsideMotion(m.Kind == MotionKind.Rapid, m.To, m.Kind == MotionKind.Arc ? m.Centre : null, m.IsCounterClockwise, m.Tool)));
 
     private static List<OutsideMotion> Moves(IEnumerable<OutsideMotion> motions)
     {

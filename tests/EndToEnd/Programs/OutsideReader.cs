@@ -6,7 +6,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Tests;
 
 /// <summary>One motion as the outside reader says it; mm.</summary>
-internal sealed record OutsideMotion(bool IsRapid, SpacePoint To, Point? Centre, bool IsCounterClockwise);
+internal sealed record OutsideMotion(bool IsRapid, SpacePoint To, Point? Centre, bool IsCounterClockwise, int Tool);
 
 /// <summary>What Debian's rs274 (package linuxcnc-uspace), which this project did not write, makes of a program.</summary>
 internal sealed record OutsideReader(int Exit, string Said, ImmutableArray<OutsideMotion> Motions, int ToolChanges)
@@ -47,7 +47,8 @@ internal sealed record OutsideReader(int Exit, string Said, ImmutableArray<Outsi
     private static OutsideReader Read(int exit, string complaints, string said)
     {
         var motions = ImmutableArray.CreateBuilder<OutsideMotion>();
-        var (unit, changes) = (1.0, 0);
+        var (unit, changes, next, tool) = (1.0, 0, 0, 0);
+        var byHand = !said.Contains("CHANGE_TOOL", StringComparison.Ordinal);
         foreach (var line in said.Split('\n'))
         {
             var open = line.IndexOf('(');
@@ -60,14 +61,19 @@ internal sealed record OutsideReader(int Exit, string Said, ImmutableArray<Outsi
                 case "USE_LENGTH_UNITS":
                     unit = words[0] == "CANON_UNITS_INCHES" ? 25.4 : 1;
                     break;
+                case "SELECT_TOOL":
+                    next = int.Parse(words[0], CultureInfo.InvariantCulture);
+                    break;
                 case "CHANGE_TOOL":
+                case "PROGRAM_STOP" when byHand && next != tool:
                     changes++;
+                    tool = next;
                     break;
                 case "STRAIGHT_TRAVERSE" or "STRAIGHT_FEED":
-                    motions.Add(new(call == "STRAIGHT_TRAVERSE", new(Mm(0), Mm(1), Mm(2)), null, false));
+                    motions.Add(new(call == "STRAIGHT_TRAVERSE", new(Mm(0), Mm(1), Mm(2)), null, false, tool));
                     break;
                 case "ARC_FEED":
-                    motions.Add(new(false, new(Mm(0), Mm(1), Mm(5)), new(Mm(2), Mm(3)), words[4][0] != '-'));
+                    motions.Add(new(false, new(Mm(0), Mm(1), Mm(5)), new(Mm(2), Mm(3)), words[4][0] != '-', tool));
                     break;
             }
         }
