@@ -9,6 +9,7 @@ internal static class HoleWalls
     private const int Directions = 360;
     private const double StepMm = 0.05;
     private const double SoughtMm = 1;
+    private const double CoreMm = 0.25;
 
     public static IEnumerable<ProgramTrouble> Of(IReadOnlyList<Motion> motions, ImmutableArray<ProgramTool> tools, ProgramSetUp setUp, WantedPart wanted)
     {
@@ -30,10 +31,26 @@ internal static class HoleWalls
             var shift = ways.Zip(walls).Aggregate(default(Point), (sum, w) => sum + (w.First * (2 * w.Second / Directions)));
             var outOfRound = ways.Zip(walls).Max(w => Math.Abs(w.Second - mean - shift.Dot(w.First)));
             var line = through[^1].Line;
+            if (HasCore(hole, through)) yield return new("hole core", line, $"a core is left in hole {hole.Name}: it comes loose under the tool", "drill it away first, or use a larger end mill");
             if (outOfRound > wanted.ToleranceMm) yield return new("hole shape", line, $"the wall of hole {hole.Name} is out of round by {Mm(outOfRound)}", "finish it with a full circle at its bottom");
             if (shift.Length > wanted.ToleranceMm) yield return new("hole place", line, $"hole {hole.Name} is {Mm(shift.Length)} from its place", $"make it at {Place(hole.At)}");
             if (Math.Abs((2 * mean) - hole.DiameterMm) > wanted.ToleranceMm) yield return new("hole size", line, $"hole {hole.Name} comes out {Mm(2 * mean)} instead of {Mm(hole.DiameterMm)}", "use the tool or the path of its size");
         }
+    }
+
+    /// <summary>Whether something inside the hole is never cut.</summary>
+    private static bool HasCore(WantedHole hole, List<(Point At, double Radius, int Line)> through)
+    {
+        for (var from = 0.0; from < (hole.DiameterMm / 2) - CoreMm; from += CoreMm)
+        {
+            for (var i = 0; i < Directions; i += 15)
+            {
+                var p = hole.At + (Point.Direction(i * 2 * Math.PI / Directions) * from);
+                if (!through.Exists(d => d.At.To(p) <= d.Radius)) return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Discs that the tools cut through the whole thickness in or near a hole.</summary>

@@ -9,6 +9,9 @@ internal static class StockHits
     /// <summary>A rapid may touch a wall that a cut of the same tool has left.</summary>
     private const double SlackMm = 0.02;
 
+    /// <summary>Feed a turn beyond which any of these tools breaks, as a share of its diameter; common practice is a tenth to a third of it.</summary>
+    private const double MostFeedShare = 0.15;
+
     public static IEnumerable<ProgramTrouble> Of(IReadOnlyList<Motion> motions, ImmutableArray<ProgramTool> tools, ProgramSetUp setUp)
         => Each(motions, tools, setUp).DistinctBy(t => (t.Trouble.Kind, t.Tool)).Select(t => t.Trouble);
 
@@ -32,6 +35,7 @@ internal static class StockHits
             if (isSolid) yield return (new("reamer", m.Line, $"the {tool.Tool!.Name} goes into solid steel; it only follows a hole", "drill the hole first"), m.Tool);
             if (m.TurnsPerMin <= 0) yield return (new("spindle", m.Line, "the tool cuts while the spindle stands", "write S and M3 before it"), m.Tool);
             if (tool.Tool is not { } named) yield return (new("tool", m.Line, "it cuts before a tool is in the spindle", "write T and M6 before it"), m.Tool);
+            else if (m.TurnsPerMin > 0 && m.MmPerMin / m.TurnsPerMin > MostFeedShare * named.DiameterMm) yield return (new("feed", m.Line, $"the {named.Name} would go {Mm(m.MmPerMin / m.TurnsPerMin)} a turn; {Mm(MostFeedShare * named.DiameterMm)} is the most it bears", "check F and its unit"), m.Tool);
             else if (tool.IsDrill && m.From.Flat.To(m.To.Flat) > 1e-6) yield return (new("sideways", m.Line, $"the {named.Name} is moved sideways in the work; it cuts with its end only", "lift it over the work first, or use an end mill"), m.Tool);
             else if (named.CuttingLengthMm is { } length && -lowest > length + 1e-6) yield return (new("tool too short", m.Line, $"the {named.Name} goes {Mm(-lowest)} deep and cuts on {Mm(length)}", "use a longer one"), m.Tool);
         }

@@ -51,6 +51,8 @@ public class ProgramCheckTests
         ("a tab as long as a forgotten stretch", "outline", [("G1 X53\nG1 Z-5.2\nG1 X76", "G1 X70\nG1 Z-5.2\nG1 X76")]),
         ("a profile left out", "outline", [("G1 Z-2.6 F60\n", "G0 Z20\nM5\nM2\n")]),
         ("a cut without a feed", "feed", [("Z-2 R2 F100", "Z-2 R2")]),
+        ("a feed meant in another unit", "feed", [("P0.2 F80", "P0.2 F2032")]),
+        ("a core left in a bore", "hole core", [("X50 Y15\nG80\nT3", "G80\nT3"), ("X52 Y15", "X53.5 Y15"), ("I-2 J0", "I-3.5 J0"), ("G1 X50 Y15\nG0 Z20", "G0 Z20")]),
         ("an arc whose end does not fit its centre", "arc", [("G2 X24 Y26 I7 J0", "G2 X24 Y26 I7 J0.01")]),
         ("an arc without a centre", "arc", [("G2 X24 Y26 I7 J0", "G2 X24 Y26")]),
         ("a pecking cycle without a bite", "cycle", [("Q3 ", "")]),
