@@ -33,7 +33,11 @@ internal sealed record OutsideReader(int Exit, string Said, ImmutableArray<Outsi
         var table = scratch.Put("tool.tbl", string.Concat(tools.Select(t => string.Create(CultureInfo.InvariantCulture, $"T{t.Number} P{t.Number} Z0 D{t.DiameterMm / 25.4:F9}\n"))));
         var start = new ProcessStartInfo(reader, ["-g", "-t", table, "-v", scratch.Put("parameters.var", ""), scratch.Put("program.ngc", program), scratch.Path("said.txt")])
         {
-            WorkingDirectory = scratch.Folder, RedirectStandardError = true, RedirectStandardOutput = true, RedirectStandardInput = true, UseShellExecute = false,
+            WorkingDirectory = scratch.Folder,
+            RedirectStandardError = true,
+            RedirectStandardOutput = true,
+            RedirectStandardInput = true,
+            UseShellExecute = false,
         };
         if (libraries.Length > 0) start.Environment["LD_LIBRARY_PATH"] = libraries;
         using var p = Process.Start(start)!;
