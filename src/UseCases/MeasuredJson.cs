@@ -67,6 +67,7 @@ public static class MeasuredJson
         HoleAction.Accept => "accept",
         HoleAction.OpenUp => "open up",
         HoleAction.ThickerRod => "thicker rod",
+        HoleAction.MeasureAgain => "measure again",
         _ => "scrap",
     };
 }

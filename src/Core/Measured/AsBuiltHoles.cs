@@ -6,11 +6,11 @@ namespace Tangwright.Core;
 /// <summary>The holes of the plan with what was measured on the guide piece: its centres take the place of the planned ones on everything that comes after, as measured from the same edges; the best fit is for judging only.</summary>
 public static class AsBuiltHoles
 {
-    /// <summary>The holes; those that were not measured stay as planned.</summary>
+    /// <summary>The holes; those that were not measured, or so far off that the measuring is in doubt, stay as planned.</summary>
     /// <param name="holes">The plan's holes.</param>
     /// <param name="reports">The measured pieces.</param>
     public static ImmutableArray<PlacedHole> Of(ImmutableArray<PlacedHole> holes, ImmutableArray<PositionReport> reports)
-        => reports.FirstOrDefault(r => r.IsGuide) is { } guide ? With(holes, [.. guide.Holes.Select(h => h.Hole)]) : holes;
+        => reports.FirstOrDefault(r => r.IsGuide) is { } guide ? With(holes, [.. guide.Holes.Where(h => !h.IsFarOff).Select(h => h.Hole)]) : holes;
 
     /// <summary>The holes with those that were measured in their places.</summary>
     internal static ImmutableArray<PlacedHole> With(ImmutableArray<PlacedHole> holes, ImmutableArray<PlacedHole> built)

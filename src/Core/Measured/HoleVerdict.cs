@@ -17,6 +17,9 @@ public enum HoleAction
 
     /// <summary>The piece cannot be saved by opening holes.</summary>
     Scrap,
+
+    /// <summary>So far off that it was most likely mistyped or measured from other edges.</summary>
+    MeasureAgain,
 }
 
 /// <summary>What to do with a measured hole, with the reason.</summary>
@@ -41,6 +44,8 @@ public sealed record HoleVerdict(HoleAction Action, DrillSize? To, string Words)
     /// <param name="allowed">What is allowed; null when no rod is named.</param>
     internal static HoleVerdict Of(Plan plan, Shop shop, ImmutableArray<PlacedHole> holes, PlacedHole hole, Length position, Length? allowed)
     {
+        var far = hole.At.To(hole.MadeAt);
+        if (far > HoleReport.FarOffMm) return new(HoleAction.MeasureAgain, null, $"{Both(far)} from its place: mistyped, or measured from other edges? Measure it again; it is not carried on");
         var (web, least) = (AsBuiltHoles.WebMm(plan.Outline, holes, hole), WebLimits.ErrorMm(plan.Stock.Thickness));
         if (web < least) return new(HoleAction.Scrap, null, $"only {Both(web)} of steel is left beside it, and {Both(least)} must be: scrap, or move the outline");
         if (hole.Pin is not { } rod || allowed is not { } room) return new(HoleAction.Accept, null, $"{Both(web)} of steel is left beside it: accept it as it is");

@@ -13,6 +13,12 @@ namespace Tangwright.Core;
 /// <param name="Verdict">What to do with it.</param>
 public sealed record HoleReport(PlacedHole Hole, AsBuilt Built, Point Off, Point OffFitted, Point OffPassing, Length? Allowed, HoleVerdict Verdict)
 {
+    /// <summary>Farther than this from its planned place, mm, a hole was most likely mistyped or measured from other edges (common practice: twice as far as the worst hole placed by hand). It is neither fitted nor carried on.</summary>
+    public const double FarOffMm = 2;
+
+    /// <summary>Whether it was measured too far from its place to be believed.</summary>
+    public bool IsFarOff => Off.Length > FarOffMm;
+
     /// <summary>Position error from the edges, as a diameter.</summary>
     public Length Position => TruePosition.Of(Off);
 
@@ -51,28 +57,29 @@ public sealed record PositionReport(string Piece, ImmutableArray<HoleReport> Hol
     {
         var last = measured.GroupBy(m => m.Name, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Last(), StringComparer.Ordinal);
         var built = holes.Where(h => last.ContainsKey(h.Name)).Select(h => h with { AsBuilt = new AsBuilt(last[h.Name].InPlan(bench), last[h.Name].Diameter) }).ToImmutableArray();
-        ImmutableArray<Point> planned = [.. built.Select(h => h.At)];
-        ImmutableArray<Point> places = [.. built.Select(h => h.MadeAt)];
-        var fit = RigidFit.Of(planned, places);
-        var allowed = built.Select(h => h.Pin is { } rod ? AllowedPosition.ForPin(h.Diameter, rod, h.MadeDiameter) : (Length?)null).ToImmutableArray();
-        var passing = BestPassing(planned, places, allowed);
-        var all = AsBuiltHoles.With(holes, built);
+        var near = built.Where(h => h.At.To(h.MadeAt) <= HoleReport.FarOffMm).ToImmutableArray();
+        var fit = RigidFit.Of([.. near.Select(h => h.At)], [.. near.Select(h => h.MadeAt)]);
+        var passing = BestPassing(near);
+        var all = AsBuiltHoles.With(holes, near);
         return new PositionReport(
             piece,
-            [.. built.Select((h, i) => new HoleReport(h, h.AsBuilt!, h.MadeAt - h.At, fit.Rest[i], passing.Rest[i], allowed[i], HoleVerdict.Of(plan, shop, all, h, TruePosition.Of(passing.Rest[i]), allowed[i])))],
+            [.. built.Select(h => new HoleReport(h, h.AsBuilt!, h.MadeAt - h.At, Left(fit, h), Left(passing, h), Allowed(h), HoleVerdict.Of(plan, shop, all, h, TruePosition.Of(Left(passing, h)), Allowed(h))))],
             [.. holes.Where(h => !last.ContainsKey(h.Name)).Select(h => h.Name)],
             [.. measured.Select(m => m.Name).Distinct(StringComparer.Ordinal).Where(n => holes.All(h => h.Name != n))],
             fit,
             passing);
     }
 
-    // pin holes decide how the piece is laid; a hole its rod does not enter is opened up first and then allowed as planned
-    private static FittedMove BestPassing(ImmutableArray<Point> planned, ImmutableArray<Point> places, ImmutableArray<Length?> allowed)
+    private static Length? Allowed(PlacedHole hole) => hole.Pin is { } rod ? AllowedPosition.ForPin(hole.Diameter, rod, hole.MadeDiameter) : null;
+
+    private static Point Left(FittedMove move, PlacedHole hole) => FittedMove.Of(move.Turn.Radians, move.Shift, [hole.At], [hole.MadeAt]).Rest[0];
+
+    // pin holes decide how the piece is laid; a hole its rod does not enter is opened up first and asks for the least
+    private static FittedMove BestPassing(ImmutableArray<PlacedHole> near)
     {
         const double Little = 0.01;
-        var pins = Enumerable.Range(0, planned.Length).Where(i => allowed[i] is not null).ToArray();
-        if (pins.Length == 0) return MinimaxFit.Of(planned, places, [.. planned.Select(_ => Length.OfMm(1))]);
-        var move = MinimaxFit.Of([.. pins.Select(i => planned[i])], [.. pins.Select(i => places[i])], [.. pins.Select(i => Length.OfMm(Math.Max(Little, allowed[i]!.Value.Mm)))]);
-        return FittedMove.Of(move.Turn.Radians, move.Shift, planned, places);
+        var pins = near.Where(h => h.Pin is not null).ToImmutableArray();
+        var used = pins.IsEmpty ? near : pins;
+        return MinimaxFit.Of([.. used.Select(h => h.At)], [.. used.Select(h => h.MadeAt)], [.. used.Select(h => pins.IsEmpty ? Length.OfMm(1) : Length.OfMm(Math.Max(Little, Allowed(h)!.Value.Mm)))]);
     }
 }

@@ -87,7 +87,7 @@ internal static class HolesSheet
         foreach (var (mm, i) in (ReadOnlySpan<(double, int)>)[(off.X, 0), (off.Y, 1)])
         {
             var x = at.X + (i * BuiltColumn);
-            canvas.Fitted("off plan by", new Point(x, at.Y + 4.5), BuiltColumn - 1.5, Canvas.SmallMm);
+            canvas.Fitted("off plan", new Point(x, at.Y + 4.5), BuiltColumn - 1.5, Canvas.SmallMm);
             canvas.Fitted(FigureText.Off(Length.OfMm(mm), request.Units == UnitsShown.Inch), new Point(x, at.Y), BuiltColumn - 1.5, 3);
         }
     }
@@ -103,7 +103,7 @@ internal static class HolesSheet
             var (line1, line2) = (box.MaxY - 6.3, box.MaxY - 11.7);
             canvas.TickBox(box.MinX, (box.MinY + box.MaxY) / 2);
             canvas.Fitted(hole.Name, new Point(box.MinX + TickColumn, line1), NameColumn - 1, Canvas.LargeMm, bold: true);
-            canvas.Fitted(DrillText.Purpose(hole) + (hole.AsBuilt is null ? "" : ", as built"), new Point(box.MinX + TickColumn, line2), NameColumn - 1, 3);
+            canvas.Fitted(DrillText.Purpose(hole), new Point(box.MinX + TickColumn, line2), NameColumn - 1, 3);
             SizeBlock.Draw(canvas, request, box with { MinX = x, MaxX = y }, Length.OfMm(at.X));
             SizeBlock.Draw(canvas, request, box with { MinX = y, MaxX = size }, Length.OfMm(at.Y));
             canvas.Fitted("⌀" + FigureText.Figure(hole.MadeDiameter, request.Units == UnitsShown.Inch), new Point(size, line1), SizeColumn - 1, Canvas.LargeMm, bold: true);

@@ -12,9 +12,10 @@ internal static class MeasuredSheet
 
     private const string Title = "Measured holes";
     private const double TickColumn = 9;
-    private const double NameColumn = 22;
-    private const double SizeColumn = 25;
-    private const double PositionColumn = 31;
+    private const double NameColumn = 21;
+    private const double AlongColumn = 28;
+    private const double SizeColumn = 24;
+    private const double PositionColumn = 30;
     private const double LeastRowMm = 21;
     private const double WordsMm = 3;
     private const int MostLines = 8;
@@ -47,27 +48,27 @@ internal static class MeasuredSheet
     private static Box Summary(Canvas canvas, Box room, SheetRequest request, PositionReport piece)
     {
         var fit = piece.Fit;
-        var y = room.MaxY - 5;
+        var y = room.MaxY;
         foreach (var line in (ReadOnlySpan<string>)
         [
-            $"Laid on the holes as well as it goes the pattern is shifted by {FigureText.Size(Length.OfMm(fit.Shift.X), request.Units)} along, {FigureText.Size(Length.OfMm(fit.Shift.Y), request.Units)} across and turned by {Shown.Number(fit.Turn.Degrees, 3)}°; rms left over {FigureText.Size(Length.OfMm(fit.RmsMm), request.Units)}.",
+            $"Laid on the holes as well as it goes the pattern is shifted by {FigureText.Size(Length.OfMm(fit.Shift.X), request.Units)} along, {FigureText.Size(Length.OfMm(fit.Shift.Y), request.Units)} across and turned by {Shown.Number(fit.Turn.Degrees, 3)}° about the plan's zero; rms left over {FigureText.Size(Length.OfMm(fit.RmsMm), request.Units)}.",
             $"Laid so that the worst {(piece.Holes.Any(h => h.Allowed is not null) ? "pin hole" : "hole")} comes off best, it is off by {FigureText.Size(Worst(piece), request.Units)}, as a diameter.",
             "⌀ from edges: twice the distance from the planned centre. In pattern: what is left of it when the whole pattern may shift and turn.",
         ])
         {
-            y = canvas.Wrapped(line, new Point(room.MinX, y + 3.5), room.Width, WordsMm) - 2.5;
+            y = canvas.Wrapped(line, new Point(room.MinX, y), room.Width, WordsMm) - 0.8;
         }
 
-        return room with { MaxY = y };
+        return room with { MaxY = y - 1 };
     }
 
-    private static Length Worst(PositionReport piece)
-        => piece.Holes.Where(h => h.Allowed is not null || piece.Holes.All(o => o.Allowed is null)).Max(h => h.PositionPassing);
+    private static Length Worst(PositionReport piece) => TruePosition.Of(new Point(piece.Passing.MostMm, 0));
 
     private static (double X, double Y, double Size, double Position, double Words) Columns(Box box)
     {
         var x = box.MinX + TickColumn + NameColumn;
-        return (x, x + SizeColumn, x + (2 * SizeColumn), x + (3 * SizeColumn), x + (3 * SizeColumn) + PositionColumn);
+        var size = x + AlongColumn + SizeColumn;
+        return (x, x + AlongColumn, size, size + SizeColumn, size + SizeColumn + PositionColumn);
     }
 
     private static FlowRow Head(SheetRequest request) => new(10, (canvas, box) =>
@@ -81,10 +82,10 @@ internal static class MeasuredSheet
         }
 
         Two(box.MinX + TickColumn, NameColumn, "Hole", "use");
-        Two(x, SizeColumn, $"x as built, {unit}", "planned below");
-        Two(y, SizeColumn, $"y as built, {unit}", "planned below");
-        Two(size, SizeColumn, $"⌀ as built, {unit}", "planned below");
-        Two(position, PositionColumn, $"⌀ from edges, {unit}", "in pattern, allowed");
+        Two(x, AlongColumn, "x as built", $"{unit}, planned below");
+        Two(y, SizeColumn, "y as built", $"{unit}, planned below");
+        Two(size, SizeColumn, "⌀ as built", $"{unit}, planned below");
+        Two(position, PositionColumn, "⌀ from edges", $"{unit}, in pattern, allowed");
         Two(words, box.MaxX - words, "What to do", "tick when done");
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), Pen.Wide);
     });
@@ -101,9 +102,9 @@ internal static class MeasuredSheet
             canvas.TickBox(box.MinX, box.MaxY - 2 - (Canvas.TickMm / 2));
             canvas.Fitted(hole.Hole.Name, new Point(box.MinX + TickColumn, box.MaxY - 6.8), NameColumn - 1, Canvas.LargeMm, bold: true);
             canvas.Fitted(DrillText.Purpose(hole.Hole), new Point(box.MinX + TickColumn, box.MaxY - 12), NameColumn - 1, WordsMm);
-            Beside(canvas, request, box with { MinX = x }, Length.OfMm(built.X), Length.OfMm(planned.X));
-            Beside(canvas, request, box with { MinX = y }, Length.OfMm(built.Y), Length.OfMm(planned.Y));
-            Beside(canvas, request, box with { MinX = size }, hole.Built.Diameter, hole.Hole.Diameter);
+            Beside(canvas, request, box with { MinX = x, MaxX = y }, Length.OfMm(built.X), Length.OfMm(planned.X));
+            Beside(canvas, request, box with { MinX = y, MaxX = size }, Length.OfMm(built.Y), Length.OfMm(planned.Y));
+            Beside(canvas, request, box with { MinX = size, MaxX = position }, hole.Built.Diameter, hole.Hole.Diameter);
             DrawPosition(canvas, request, box with { MinX = position }, hole);
             canvas.Fitted(Name(hole.Verdict.Action), new Point(words, box.MaxY - 6.8), box.MaxX - words, 3.5, bold: true);
             canvas.Wrapped(hole.Verdict.Words, new Point(words, box.MaxY - 8), box.MaxX - words, WordsMm, mostLines: MostLines);
@@ -114,9 +115,9 @@ internal static class MeasuredSheet
     private static void Beside(Canvas canvas, SheetRequest request, Box box, Length? built, Length planned)
     {
         var inch = SizeBlock.InchFirst(request);
-        canvas.Fitted(built is { } b ? FigureText.Figure(b, inch) : "–", new Point(box.MinX, box.MaxY - 6.8), SizeColumn - 2, Canvas.LargeMm, bold: true);
-        if (built is { } c && request.Units == UnitsShown.Both) canvas.Fitted(FigureText.Figure(c, !inch) + (inch ? " mm" : " in"), new Point(box.MinX, box.MaxY - 12), SizeColumn - 2, WordsMm);
-        canvas.Fitted("planned " + FigureText.Figure(planned, inch), new Point(box.MinX, box.MaxY - 16.8), SizeColumn - 2, WordsMm);
+        canvas.Fitted(built is { } b ? FigureText.Figure(b, inch) : "–", new Point(box.MinX, box.MaxY - 6.8), box.Width - 2, Canvas.LargeMm, bold: true);
+        if (built is { } c && request.Units == UnitsShown.Both) canvas.Fitted(FigureText.Figure(c, !inch) + (inch ? " mm" : " in"), new Point(box.MinX, box.MaxY - 12), box.Width - 2, WordsMm);
+        canvas.Fitted("planned " + FigureText.Figure(planned, inch), new Point(box.MinX, box.MaxY - 16.8), box.Width - 2, WordsMm);
     }
 
     private static void DrawPosition(Canvas canvas, SheetRequest request, Box box, HoleReport hole)
@@ -132,6 +133,7 @@ internal static class MeasuredSheet
         HoleAction.Accept => "ACCEPT",
         HoleAction.OpenUp => "OPEN UP",
         HoleAction.ThickerRod => "THICKER ROD",
+        HoleAction.MeasureAgain => "MEASURE AGAIN",
         _ => "SCRAP",
     };
 }

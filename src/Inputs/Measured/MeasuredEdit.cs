@@ -19,7 +19,7 @@ public static class MeasuredEdit
         var edges = file.Edges;
         foreach (var hole in holes)
         {
-            if (hole.Edges is { } from && edges.GetValueOrDefault(hole.Piece) != from)
+            if (hole.Edges is { } from && !SameEdges(edges.GetValueOrDefault(hole.Piece), from))
             {
                 edges = edges.SetItem(hole.Piece, from);
                 lines.Add(Line(hole, MeasuredReader.Corner, MeasuredReader.Corners[(from.IsRight ? 1 : 0) + (from.IsUpper ? 2 : 0)], from.Corner, null));
@@ -51,7 +51,9 @@ public static class MeasuredEdit
             : Checked<MeasuredFile>.Bad(Fault.OfFile(before.Source.FileName, "the lines would not read as they were meant", "write them into the file by hand")));
 
     private static bool SameHole(MeasuredHole a, MeasuredHole b)
-        => a.Piece == b.Piece && a.Name == b.Name && a.Date == b.Date && a.At.To(b.At) < 1e-5 && Math.Abs((a.Diameter?.Mm ?? 0) - (b.Diameter?.Mm ?? 0)) < 1e-5 && (b.Edges is null || a.Edges == b.Edges);
+        => a.Piece == b.Piece && a.Name == b.Name && a.Date == b.Date && a.At.To(b.At) < 1e-5 && Math.Abs((a.Diameter?.Mm ?? 0) - (b.Diameter?.Mm ?? 0)) < 1e-5 && (b.Edges is null || SameEdges(a.Edges, b.Edges));
+
+    private static bool SameEdges(MeasuredEdges? a, MeasuredEdges b) => a is not null && a.IsRight == b.IsRight && a.IsUpper == b.IsUpper && a.Corner.To(b.Corner) < 1e-5;
 
     private static string Line(MeasuredHole hole, string what, string name, Point at, Length? diameter)
         => string.Join(',', new[]

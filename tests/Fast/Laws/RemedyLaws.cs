@@ -19,6 +19,11 @@ public class RemedyLaws
         [FindingCodes.TargetWeight] = "steel can come off in many places",
         [FindingCodes.TargetBalance] = "steel can come off in many places",
         [FindingCodes.SteelUnknown] = "a file for the steel is missing, not a line of the plan",
+        [FindingCodes.MeasuredNotInPlan] = "the measured file has to be mended, not the plan",
+        [FindingCodes.MeasuredFarOff] = "the hole has to be measured again",
+        [FindingCodes.MeasuredRod] = "the piece is mended, not the plan",
+        [FindingCodes.MeasuredScrap] = "the piece is lost, not the plan",
+        [FindingCodes.MeasuredIncomplete] = "the other holes have to be measured",
         [FindingCodes.SteelNoDensity] = "a line of the steel's file is missing",
     };
 
