@@ -11,6 +11,7 @@ internal static class PagesOfPlan
         ("", "Drawing"),
         ("/values", "In figures"),
         ("/sheets", "Sheets for the bench"),
+        ("/measured", "Measured holes"),
         ("/solid", "Solid"),
         ("/revisions", "Revisions"),
         ("/shop", "Shop"),

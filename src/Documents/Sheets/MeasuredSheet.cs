@@ -82,10 +82,10 @@ internal static class MeasuredSheet
         }
 
         Two(box.MinX + TickColumn, NameColumn, "Hole", "use");
-        Two(x, AlongColumn, "x as built", $"{unit}, planned below");
-        Two(y, SizeColumn, "y as built", $"{unit}, planned below");
-        Two(size, SizeColumn, "⌀ as built", $"{unit}, planned below");
-        Two(position, PositionColumn, "⌀ from edges", $"{unit}, in pattern, allowed");
+        Two(x, AlongColumn, "x as built", $"{unit}, plan below");
+        Two(y, SizeColumn, "y as built", $"{unit}, plan below");
+        Two(size, SizeColumn, "⌀ as built", $"{unit}, plan below");
+        Two(position, PositionColumn, "⌀ from edges", $"{unit}");
         Two(words, box.MaxX - words, "What to do", "tick when done");
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), Pen.Wide);
     });
@@ -117,7 +117,7 @@ internal static class MeasuredSheet
         var inch = SizeBlock.InchFirst(request);
         canvas.Fitted(built is { } b ? FigureText.Figure(b, inch) : "–", new Point(box.MinX, box.MaxY - 6.8), box.Width - 2, Canvas.LargeMm, bold: true);
         if (built is { } c && request.Units == UnitsShown.Both) canvas.Fitted(FigureText.Figure(c, !inch) + (inch ? " mm" : " in"), new Point(box.MinX, box.MaxY - 12), box.Width - 2, WordsMm);
-        canvas.Fitted("planned " + FigureText.Figure(planned, inch), new Point(box.MinX, box.MaxY - 16.8), box.Width - 2, WordsMm);
+        canvas.Fitted("plan " + FigureText.Figure(planned, inch), new Point(box.MinX, box.MaxY - 16.8), box.Width - 2, WordsMm);
     }
 
     private static void DrawPosition(Canvas canvas, SheetRequest request, Box box, HoleReport hole)
