@@ -83,7 +83,7 @@ public sealed class MeasureTests : IDisposable
     [InlineData("the plan has no hole", "--hole", "L33", "--at", "147.22,17.55")]
     [InlineData("write --at 147.22,17.55", "--hole", "L3", "--at", "147.22")]
     [InlineData("no hole is named", "--at", "147.22,17.55")]
-    [InlineData("is not a number", "--hole", "L3", "--at", "a,17.55")]
+    [InlineData("is no length", "--hole", "L3", "--at", "a,17.55")]
     [InlineData("was not measured", "--take-out", "L3")]
     [InlineData("no such file", "--import", "none.csv")]
     [InlineData("too few measured holes", "--learn", "readout")]
