@@ -5,8 +5,8 @@ namespace Tangwright.Core;
 
 /// <summary>The move of the pattern that leaves the worst hole the least off: when even that is too much, no way of laying the piece makes it pass.</summary>
 /// <remarks>
-/// For a given turn the worst share is convex in the shift, and for the small turns of real pieces also in the turn, so three golden sections, one in the other, close in on it.
-/// They begin at the move of least squares: no better move can be turned farther from it than both leave the two holes farthest apart, 2 asin(2 r / d).
+/// For a given turn the best shift is exact; the worst share it leaves is, for the small turns of real pieces, convex in the turn, so a golden section closes in on it.
+/// It begins at the turn of least squares: no better move can be turned farther from it than both leave the two holes farthest apart, 2 asin(2 r / d).
 /// </remarks>
 [Formula("Turn and shift of planned holes onto measured ones with the least worst error, as a share of what each hole is allowed", "chebyshev-fit", "Two holes or more; errors small against the pattern. 1e-6 mm")]
 public static class MinimaxFit
@@ -23,48 +23,29 @@ public static class MinimaxFit
         var first = RigidFit.Of(planned, measured);
         if (planned.IsEmpty) return first;
         var (p, q) = (RigidFit.Mean(planned), RigidFit.Mean(measured));
-        double[] weight = [.. allowed.Select(a => 1 / a.Mm)];
-        var worst = first.Rest.Select((r, i) => r.Length * weight[i]).Max();
+        double[] room = [.. allowed.Select(a => a.Mm)];
+        var worst = first.Rest.Select((r, i) => r.Length / room[i]).Max();
         var farthest = planned.Max(a => planned.Max(b => a.To(b)));
+        var left = new Point[planned.Length];
         var leastTurn = first.Turn.Radians;
         if (farthest > 0)
         {
-            var reach = 2 * Math.Asin(Math.Min(1, 2 * worst / weight.Min() / farthest));
-            leastTurn = Least(leastTurn - reach, leastTurn + reach, turn => Worst(Left(turn), weight, out _)).At;
+            var reach = 2 * Math.Asin(Math.Min(1, 2 * worst * room.Max() / farthest));
+            leastTurn = Least(leastTurn - reach, leastTurn + reach, turn => Left(turn).WorstShare);
         }
 
-        Worst(Left(leastTurn), weight, out var shift);
+        var shift = Left(leastTurn).Shift;
         return FittedMove.Of(leastTurn, q + shift - Transform.Turn(leastTurn).Map(p), planned, measured);
 
-        Point[] Left(double radians)
+        (Point Shift, double WorstShare) Left(double radians)
         {
             var turn = Transform.Turn(radians);
-            return [.. planned.Zip(measured, (a, b) => b - q - turn.Map(a - p))];
+            for (var i = 0; i < left.Length; i++) left[i] = measured[i] - q - turn.Map(planned[i] - p);
+            return LeastWorstShift.Of(left, room);
         }
     }
 
-    // least worst share over all shifts
-    private static double Worst(Point[] left, double[] weight, out Point shift)
-    {
-        var box = Box.Around(left);
-        var (x, worst) = Least(box.MinX, box.MaxX, x => AtX(x).Value);
-        shift = new Point(x, AtX(x).At);
-        return worst;
-
-        (double At, double Value) AtX(double x) => Least(box.MinY, box.MaxY, y =>
-        {
-            var most = 0.0;
-            for (var i = 0; i < left.Length; i++)
-            {
-                var (dx, dy) = (left[i].X - x, left[i].Y - y);
-                most = Math.Max(most, ((dx * dx) + (dy * dy)) * weight[i] * weight[i]);
-            }
-
-            return most;
-        });
-    }
-
-    private static (double At, double Value) Least(double low, double high, Func<double, double> f)
+    private static double Least(double low, double high, Func<double, double> f)
     {
         var (a, b) = (high - (Golden * (high - low)), low + (Golden * (high - low)));
         var (fa, fb) = (f(a), f(b));
@@ -84,6 +65,6 @@ public static class MinimaxFit
             }
         }
 
-        return fa <= fb ? (a, fa) : (b, fb);
+        return fa <= fb ? a : b;
     }
 }
