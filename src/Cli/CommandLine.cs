@@ -38,6 +38,7 @@ internal static class CommandLine
             PacketCommand.Make(),
             ImportCommand.Make(),
             ExportCommand.Make(),
+            MeasureCommand.Make(),
         };
         if (args.Length == 0) args = ["--help"];
         var parsed = root.Parse(args);

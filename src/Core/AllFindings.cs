@@ -47,6 +47,11 @@ public static class AllFindings
             TargetFindings.Balance(results),
             SteelFindings.Of(results),
             BenchFindings.Of(results),
+            MeasuredFindings.NotInPlan(results),
+            MeasuredFindings.FarOff(results),
+            MeasuredFindings.Rods(results),
+            MeasuredFindings.Scrap(results),
+            MeasuredFindings.Incomplete(results),
         ];
         return
         [

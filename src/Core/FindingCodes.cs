@@ -158,6 +158,20 @@ public static class FindingCodes
 
     /// <summary>No drill that leaves what the reamer needs.</summary>
     public const string NoDrillBeforeReaming = "drilling.no-drill-before-reaming";
+    /// <summary>A measured hole that the plan does not have.</summary>
+    public const string MeasuredNotInPlan = "measured.not-in-plan";
+
+    /// <summary>A hole measured far from its place.</summary>
+    public const string MeasuredFarOff = "measured.far-off";
+
+    /// <summary>A measured hole that its rod does not pass.</summary>
+    public const string MeasuredRod = "measured.rod";
+
+    /// <summary>A measured hole that cannot be mended.</summary>
+    public const string MeasuredScrap = "measured.scrap";
+
+    /// <summary>A guide piece measured in part.</summary>
+    public const string MeasuredIncomplete = "measured.incomplete";
 
     /// <summary>All of them, gravest first, then by code.</summary>
     public static ImmutableArray<FindingCode> All { get; } =
@@ -198,6 +212,11 @@ public static class FindingCodes
             new(BevelTakenAsFlat, Severity.Note, "A hollow or convex bevel is computed as flat for now."),
             new(GripShort, Severity.Note, "The grip is shorter than four fingers need."),
             new(SteelNoDensity, Severity.Note, "The steel's file gives no density: masses are left out."),
+            new(MeasuredScrap, Severity.Error, "A measured hole of the guide piece cannot be mended; a warning on other pieces."),
+            new(MeasuredNotInPlan, Severity.Warning, "A hole was measured that the plan does not have."),
+            new(MeasuredFarOff, Severity.Warning, "A hole was measured more than 2 mm from its planned place: mistyped, or measured from other edges."),
+            new(MeasuredRod, Severity.Warning, "The rod does not pass a measured hole, or sits too loose in it."),
+            new(MeasuredIncomplete, Severity.Note, "Only some holes of the guide piece were measured."),
             new(BenchEdge, Severity.Note, "What was assumed about the edges to measure from."),
             new(TooFast, Severity.Warning, "No machine of the shop turns slowly enough for a hole in this steel."),
             new(ChuckTooSmall, Severity.Warning, "The drill of a hole fits no chuck of the shop."),

@@ -30,6 +30,9 @@ public sealed record Results(
 {
     /// <summary>What each hole takes on which machine.</summary>
     public DrillPlan Drilling { get; init; } = DrillPlan.None;
+
+    /// <summary>Measured pieces beside the plan, the guide piece first.</summary>
+    public ImmutableArray<PositionReport> Measured { get; init; } = [];
 }
 
 /// <summary>A hole where it is made.</summary>

@@ -10,17 +10,20 @@ public static class WorkUp
     /// <param name="plan">The plan.</param>
     /// <param name="shop">The shop.</param>
     /// <param name="steel">The steel; null when it is not known: masses are then left out.</param>
-    public static Results Of(Plan plan, Shop shop, Steel? steel)
+    /// <param name="measured">Holes measured on finished pieces.</param>
+    public static Results Of(Plan plan, Shop shop, Steel? steel, ImmutableArray<MeasuredHole> measured = default)
     {
-        var holes = HolePlacement.Of(plan);
+        var bench = BenchEdges.Of(plan, shop);
+        var planned = HolePlacement.Of(plan);
+        var reports = PositionReport.Of(plan, shop, planned, bench, measured);
+        var holes = AsBuiltHoles.Of(planned, reports);
         var piece = new Region(plan.Outline, [.. holes.Select(h => Path.Circle(h.At, h.Diameter.Mm / 2))]);
         var outline = OutlineSize.Of(plan, holes);
-        var bench = BenchEdges.Of(plan, shop);
         var stages = StageWeights.Of(plan, holes, piece, bench, steel);
         var striking = Striking.Of(plan, stages[^1], steel);
         var drilling = DrillPlan.Of(plan, shop, steel, holes, bench);
         var order = OrderOfWork.Of(plan, shop, holes, drilling);
-        var results = new Results(plan, shop, steel, holes, piece, outline, stages, striking, bench, order, []) { Drilling = drilling };
+        var results = new Results(plan, shop, steel, holes, piece, outline, stages, striking, bench, order, []) { Drilling = drilling, Measured = reports };
         return results with { Findings = AllFindings.Of(results) };
     }
 }

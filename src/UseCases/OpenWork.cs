@@ -13,8 +13,11 @@ namespace Tangwright.UseCases;
 /// <param name="Steel">The steel; null when no file names it.</param>
 public sealed record OpenedWork(string PlanPath, Plan Plan, Shop Shop, string ShopUsed, Steel? Steel)
 {
+    /// <summary>What was measured on finished pieces, from the file beside the plan; empty when there is none.</summary>
+    public MeasuredFile Measured { get; init; } = MeasuredFile.Empty;
+
     /// <summary>Everything computed from it.</summary>
-    public Results WorkUp() => Core.WorkUp.Of(Plan, Shop, Steel);
+    public Results WorkUp() => Core.WorkUp.Of(Plan, Shop, Steel, Measured.Holes);
 }
 
 /// <summary>Opens a plan, finds its shop (the one named, else NAME.shop.toml or shop.toml beside the plan, else the person's own, else the built-in one) and its steel (the shop's own folder first).</summary>
@@ -42,7 +45,7 @@ public static class OpenWork
     internal static Checked<OpenedWork> For(Plan plan, string planPath) => FindShop(planPath, named: null).Then(shop => With(plan, planPath, shop));
 
     private static Checked<OpenedWork> With(Plan plan, string planPath, FoundShop shop)
-        => FindSteel(plan.Stock.Steel, shop.Folder).Then(steel => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan, shop.Shop, shop.Words, steel.Steel)));
+        => FindSteel(plan.Stock.Steel, shop.Folder).Then(steel => MeasuredBeside.Read(planPath).Then(measured => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan, shop.Shop, shop.Words, steel.Steel) { Measured = measured })));
 
     /// <summary>The plan's name without folder and ending, for naming what is made from it.</summary>
     public static string Stem(string planPath)

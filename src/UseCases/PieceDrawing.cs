@@ -10,5 +10,5 @@ internal static class PieceDrawing
     public static FlatDrawing Of(Results r) => new(
         $"{r.Plan.Name} rev {r.Plan.Revision}",
         [new DrawnPath("OUTLINE", r.Plan.Outline)],
-        [.. r.Holes.Select(h => new DrawnCircle("HOLES", h.Name, h.At, h.Diameter.Mm))]);
+        [.. r.Holes.Select(h => new DrawnCircle("HOLES", h.Name, h.MadeAt, h.MadeDiameter.Mm))]);
 }

@@ -47,6 +47,8 @@ public sealed partial class DocumentedCommands : IDisposable
         var import = ProgramRun.Of(_scratch.Folder, "import", "drawing.svg", "--thickness", "1/8 in", "--json").Out;
         _scratch.Put("old.plan.toml", System.IO.File.ReadAllText(plan).Replace("diameter = 16", "diameter = 15", StringComparison.Ordinal));
         var compare = ProgramRun.Of(_scratch.Folder, "compare", "old.plan.toml", plan, "--json").Out;
+        foreach (var (hole, at) in new[] { ("L3", "147.22,17.55"), ("L1", "100.04,18.15"), ("lanyard", "257.9,18.02") }) ProgramRun.Of(_scratch.Folder, "measure", plan, "--hole", hole, "--at", at, "--from", "plan", "--date", "2026-03-31");
+        var measure = ProgramRun.Of(_scratch.Folder, "measure", plan, "--json").Out;
         var page = $"""
             # Numbers for other programs
 
@@ -77,6 +79,13 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {compare}```
+
+            ## `measure` of the skeleton hatchet, three holes of its guide piece measured
+
+            Places are in the plan's axes. `position_mm` is the position error as a diameter, from the edges; `position_fitted_mm` what is left of it after the fit of least squares, `position_passing_mm` after the fit that lets the worst hole come off best. `allowed_mm` is `null` where no rod is named, `scatter` where too little was measured; `bound_95_mm` is what the scatter stays under with 95 in 100. `action` is one of `accept`, `open up`, `thicker rod`, `scrap`, `measure again`; `to_mm` the size to open to or the rod to use.
+
+            ```json
+            {measure}```
 
             ## `packet` of the skeleton hatchet (`template` gives the same)
 

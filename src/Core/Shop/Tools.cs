@@ -106,7 +106,7 @@ public enum PlacingWay
 /// <param name="Way">The way.</param>
 /// <param name="Machine">Name of the machine it holds for; empty for any.</param>
 /// <param name="Zone">Diameter of the circle that 99 in 100 centres fall in, as written down or by common practice.</param>
-/// <param name="MeasuredSigma">Scatter along one axis as learnt from measured holes; null when never measured.</param>
+/// <param name="MeasuredSigma">Scatter along one axis that measured holes prove with 95 in 100, wider the fewer they are; null when never measured.</param>
 /// <param name="MeasuredHoles">How many holes it was learnt from.</param>
 /// <param name="IsOwn">Whether it stands in the maker's own shop file.</param>
 public sealed record PlacingCapability(PlacingWay Way, string Machine, Length Zone, Length? MeasuredSigma, int MeasuredHoles, bool IsOwn);

@@ -12,6 +12,7 @@ internal static class PagesOfPlan
         ("/values", "In figures"),
         ("/drilling", "Drilling"),
         ("/sheets", "Sheets for the bench"),
+        ("/measured", "Measured holes"),
         ("/solid", "Solid"),
         ("/revisions", "Revisions"),
         ("/shop", "Shop"),

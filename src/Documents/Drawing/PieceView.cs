@@ -78,8 +78,8 @@ internal sealed class PieceView
         canvas.Stroke(Outline, pen);
         foreach (var hole in Results.Holes)
         {
-            var centre = On(hole.At);
-            var radius = hole.Diameter.Mm / 2 * Factor;
+            var centre = On(hole.MadeAt);
+            var radius = hole.MadeDiameter.Mm / 2 * Factor;
             canvas.Stroke(Path.Circle(centre, radius), new Pen(0.35));
             if (radius > 0.6) canvas.CentreCross(centre, radius);
         }

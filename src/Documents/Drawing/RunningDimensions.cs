@@ -19,7 +19,7 @@ internal static class RunningDimensions
         var results = request.Results;
         var box = view.On(BenchView.Stock(results));
         var bounds = results.Plan.Outline.Bounds;
-        var spots = results.Holes.Select(h => (h.Name, h.At)).ToList();
+        var spots = results.Holes.Select(h => (h.Name, At: h.MadeAt)).ToList();
         ReadOnlySpan<(string, Point)> ends = [("", new(bounds.MinX, bounds.Centre.Y)), ("", new(bounds.MaxX, bounds.Centre.Y))];
         ReadOnlySpan<(string, Point)> sides = [("", new(bounds.Centre.X, bounds.MinY)), ("", new(bounds.Centre.X, bounds.MaxY))];
         var corner = view.On(results.Bench.Corner);

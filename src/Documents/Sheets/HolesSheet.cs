@@ -42,7 +42,7 @@ internal static class HolesSheet
         BenchView.DrawAxes(canvas, view);
         var box = view.On(BenchView.Stock(request.Results));
         var cornerBelow = view.On(request.Results.Bench.Corner).Y < box.Centre.Y;
-        LabelRail.Draw(canvas, request.Results.Holes.Select(h => new Pointer(h.Name, view.On(h.At))), cornerBelow ? box.MaxY + 5 : box.MinY - 8, room.MinX, room.MaxX, 3, bold: true);
+        LabelRail.Draw(canvas, request.Results.Holes.Select(h => new Pointer(h.Name, view.On(h.MadeAt))), cornerBelow ? box.MaxY + 5 : box.MinY - 8, room.MinX, room.MaxX, 3, bold: true);
         return room with { MaxY = box.MinY - 11 };
     }
 
@@ -80,6 +80,18 @@ internal static class HolesSheet
         if (second) canvas.Fitted(drill.Nearest, new Point(box.MinX, box.MaxY - 6.9), box.Width, Canvas.SmallMm);
     }
 
+    /// <summary>How far a hole as built lies from its plan, along x and y.</summary>
+    private static void DrawOff(Canvas canvas, SheetRequest request, Point built, Point planned, Point at)
+    {
+        var off = request.Results.Bench.ToBench(built) - request.Results.Bench.ToBench(planned);
+        foreach (var (mm, i) in (ReadOnlySpan<(double, int)>)[(off.X, 0), (off.Y, 1)])
+        {
+            var x = at.X + (i * BuiltColumn);
+            canvas.Fitted("off plan", new Point(x, at.Y + 4.5), BuiltColumn - 1.5, Canvas.SmallMm);
+            canvas.Fitted(FigureText.Off(Length.OfMm(mm), request.Units == UnitsShown.Inch), new Point(x, at.Y), BuiltColumn - 1.5, 3);
+        }
+    }
+
     private static FlowRow Row(SheetRequest request, PlacedHole hole)
     {
         var drill = DrillText.For(hole, request.Results.Shop);
@@ -87,15 +99,16 @@ internal static class HolesSheet
         return new FlowRow(height, (canvas, box) =>
         {
             var (x, y, size, built) = Columns(box);
-            var at = request.Results.Bench.ToBench(hole.At);
+            var at = request.Results.Bench.ToBench(hole.MadeAt);
             var (line1, line2) = (box.MaxY - 6.3, box.MaxY - 11.7);
             canvas.TickBox(box.MinX, (box.MinY + box.MaxY) / 2);
             canvas.Fitted(hole.Name, new Point(box.MinX + TickColumn, line1), NameColumn - 1, Canvas.LargeMm, bold: true);
             canvas.Fitted(DrillText.Purpose(hole), new Point(box.MinX + TickColumn, line2), NameColumn - 1, 3);
             SizeBlock.Draw(canvas, request, box with { MinX = x, MaxX = y }, Length.OfMm(at.X));
             SizeBlock.Draw(canvas, request, box with { MinX = y, MaxX = size }, Length.OfMm(at.Y));
-            canvas.Fitted("⌀" + FigureText.Figure(hole.Diameter, request.Units == UnitsShown.Inch), new Point(size, line1), SizeColumn - 1, Canvas.LargeMm, bold: true);
+            canvas.Fitted("⌀" + FigureText.Figure(hole.MadeDiameter, request.Units == UnitsShown.Inch), new Point(size, line1), SizeColumn - 1, Canvas.LargeMm, bold: true);
             DrawDrill(canvas, drill, new Box(size, box.MinY, size + SizeColumn - 1, line1 - 1));
+            if (hole.AsBuilt is not null) DrawOff(canvas, request, hole.MadeAt, hole.At, new Point(built + 0.5, line2));
             for (var i = 0; i < 3; i++) canvas.Line(new Point(built + (i * BuiltColumn) - 0.5, box.MinY), new Point(built + (i * BuiltColumn) - 0.5, box.MaxY), new Pen(0.18));
             canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
         });

@@ -44,7 +44,7 @@ internal static class LayoutCard
         BenchView.Draw(canvas, view);
         var under = RunningDimensions.Draw(canvas, request, view, room);
         var box = view.On(BenchView.Stock(request.Results));
-        LabelRail.Draw(canvas, request.Results.Holes.Select(h => new Pointer(h.Name, view.On(h.At))), box.MinY - 7, box.MinX, box.MaxX, 3, bold: true);
+        LabelRail.Draw(canvas, request.Results.Holes.Select(h => new Pointer(h.Name, view.On(h.MadeAt))), box.MinY - 7, box.MinX, box.MaxX, 3, bold: true);
         var rest = room with { MaxY = Math.Min(under, box.MinY - 9) - 1.5 };
         if (back) Notes.Draw(canvas, rest with { MaxY = rest.MaxY - 8 });
         return new OpenSheet(canvas, rest);
@@ -58,9 +58,9 @@ internal static class LayoutCard
         var b = results.Plan.Outline.Bounds;
         var (p, q) = (results.Bench.ToBench(new Point(b.MinX, b.MinY)), results.Bench.ToBench(new Point(b.MaxX, b.MaxY)));
         yield return new("piece, near", Math.Min(p.X, q.X), Math.Min(p.Y, q.Y), false);
-        foreach (var hole in results.Holes.OrderBy(h => results.Bench.ToBench(h.At).X))
+        foreach (var hole in results.Holes.OrderBy(h => results.Bench.ToBench(h.MadeAt).X))
         {
-            var at = results.Bench.ToBench(hole.At);
+            var at = results.Bench.ToBench(hole.MadeAt);
             yield return new(hole.Name, at.X, at.Y, true);
         }
 

@@ -40,7 +40,7 @@ internal static class PieceMarks
     public static ImmutableArray<PlanLabel> Labels(Results results, bool drillOnly, bool inInches)
     {
         var labels = ImmutableArray.CreateBuilder<PlanLabel>();
-        foreach (var h in results.Holes) labels.Add(new PlanLabel($"{TemplateStrip.Cut(h.Name, 24)} Ø{(inInches ? Shown.Trimmed(h.Diameter.Inches, 4) + " in" : Shown.Trimmed(h.Diameter.Mm, 2))}", h.At, Reach(h) + 0.5, 3.5, h.Diameter.Mm / 2));
+        foreach (var h in results.Holes) labels.Add(new PlanLabel($"{TemplateStrip.Cut(h.Name, 24)} Ø{(inInches ? Shown.Trimmed(h.MadeDiameter.Inches, 4) + " in" : Shown.Trimmed(h.MadeDiameter.Mm, 2))}", h.MadeAt, Reach(h) + 0.5, 3.5, h.MadeDiameter.Mm / 2));
         if (drillOnly) return labels.ToImmutable();
         if (results.Plan.Grip is { } grip)
         {
@@ -58,15 +58,15 @@ internal static class PieceMarks
     public static double RingDiameterMm(double holeDiameterMm) => Math.Abs(holeDiameterMm - 10) < 2 ? 6 : 10;
 
     /// <summary>How far the cross reaches from the centre, mm: past the hole and the ring, so that its arms are left to measure by.</summary>
-    public static double Reach(PlacedHole hole) => (Math.Max(hole.Diameter.Mm, RingDiameterMm(hole.Diameter.Mm)) / 2) + 2;
+    public static double Reach(PlacedHole hole) => (Math.Max(hole.MadeDiameter.Mm, RingDiameterMm(hole.MadeDiameter.Mm)) / 2) + 2;
 
     private static void AddHole(ImmutableArray<PlanStroke>.Builder strokes, PlacedHole hole)
     {
         var reach = Reach(hole);
-        strokes.Add(new PlanStroke(Path.Circle(hole.At, hole.Diameter.Mm / 2), Pen.Template));
-        strokes.Add(new PlanStroke(Path.Circle(hole.At, RingDiameterMm(hole.Diameter.Mm) / 2), Light));
-        strokes.Add(Straight(hole.At - new Point(reach, 0), hole.At + new Point(reach, 0), Pen.Template));
-        strokes.Add(Straight(hole.At - new Point(0, reach), hole.At + new Point(0, reach), Pen.Template));
+        strokes.Add(new PlanStroke(Path.Circle(hole.MadeAt, hole.MadeDiameter.Mm / 2), Pen.Template));
+        strokes.Add(new PlanStroke(Path.Circle(hole.MadeAt, RingDiameterMm(hole.MadeDiameter.Mm) / 2), Light));
+        strokes.Add(Straight(hole.MadeAt - new Point(reach, 0), hole.MadeAt + new Point(reach, 0), Pen.Template));
+        strokes.Add(Straight(hole.MadeAt - new Point(0, reach), hole.MadeAt + new Point(0, reach), Pen.Template));
     }
 
     /// <summary>Short ticks outside the outline where the grip begins and ends.</summary>

@@ -45,7 +45,7 @@ internal sealed class TemplateSheet(SheetRequest request, TemplateOptions option
 
         foreach (var hole in request.Results.Holes)
         {
-            var at = tile.PlanToSheet.Map(hole.At);
+            var at = tile.PlanToSheet.Map(hole.MadeAt);
             _room.Take(Box.Around(at).Grown(PieceMarks.Reach(hole)), FreeRoom.Words);
         }
     }

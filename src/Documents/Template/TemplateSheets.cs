@@ -38,7 +38,7 @@ public static class TemplateSheets
     private static TilePlan? Spread(Results results, TemplateOptions options)
     {
         var bench = results.Bench;
-        var discs = results.Holes.Select(h => Box.Around(h.At).Grown(PieceMarks.Reach(h))).ToImmutableArray();
+        var discs = results.Holes.Select(h => Box.Around(h.MadeAt).Grown(PieceMarks.Reach(h))).ToImmutableArray();
         var piece = results.Plan.Outline.Bounds;
         if (options.DrillOnly && !discs.IsEmpty) piece = discs.Aggregate((a, b) => a.With(b));
 
@@ -70,7 +70,7 @@ internal sealed class TemplatePiece
         CheckLine = CheckLine.Of(plan, onAssembled.Bounds);
         var busy = Spots(onAssembled).ToList();
         busy.AddRange(Spots(new Path([new Line(CheckLine.From, CheckLine.To)], closed: false)));
-        foreach (var hole in results.Holes) busy.Add(map.Map(hole.At));
+        foreach (var hole in results.Holes) busy.Add(map.Map(hole.MadeAt));
         var corner = map.Map(results.Bench.Corner);
         var all = plan.Tiles.Aggregate(Box.Nothing, (b, t) => b.With(plan.OnAssembled(t)));
         for (var x = all.MinX; x < all.MaxX; x += 2) busy.Add(new Point(x, corner.Y));

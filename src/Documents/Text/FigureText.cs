@@ -17,6 +17,13 @@ public static class FigureText
     /// <summary>The bare figure of a length in one unit: "124.00" or "4.882".</summary>
     public static string Figure(Length length, bool inch) => inch ? Shown.Number(length.Inches, 3) : Shown.Number(length.Mm, 2);
 
+    /// <summary>The bare figure of an error with its sign: "+0.22" or "−0.002".</summary>
+    public static string Off(Length off, bool inch)
+    {
+        var figure = Figure(Length.OfMm(Math.Abs(off.Mm)), inch);
+        return (figure.AsSpan().IndexOfAnyExcept('0', '.') < 0 ? "±" : off.Mm > 0 ? "+" : "−") + figure;
+    }
+
     /// <summary>A mass: "549 g", "19.4 oz" or both.</summary>
     public static string Weight(Mass mass, UnitsShown units)
     {

@@ -78,7 +78,7 @@ public static class ShopKeys
             Word("placing", "way", true, "Which way of placing holes", "", "\"readout\"", PlacingWays),
             May("placing", "machine", "text", "Name of the machine it holds for", "any machine", "\"mill-drill\""),
             Must("placing", "zone", "length", "Diameter of the circle that 99 of 100 hole centres fall in", "\"0.12 mm\""),
-            May("placing", "measured_sigma", "length", "Scatter along one axis as learnt from measured holes; written by the program", "", "\"0.03 mm\""),
+            May("placing", "measured_sigma", "length", "Scatter along one axis that measured holes prove with 95 in 100; written by the program", "", "\"0.03 mm\""),
             May("placing", "measured_holes", "whole number", "How many holes that was learnt from; written by the program", "", "12"),
             Must("saw", "name", "text", "What you call it", "\"portable band saw\""),
             Must("saw", "kerf", "length", "Width it removes", "1.1"),

@@ -57,6 +57,17 @@ public static class DeskSheets
     public static Checked<DrawnSheets> Drawn(PlanOnDesk desk, ImmutableArray<string> sheets, PrintRequest print)
         => Set(desk, sheets, print).Then(set => Checked<DrawnSheets>.Good(new DrawnSheets([.. set.Sheets.Select((s, i) => DrawnSheet.Of(s, $"{s.Title}, sheet {i + 1} of {set.Sheets.Length}"))])));
 
+    /// <summary>The first sheet of a kind as a small picture; a sheet that says so where the kind does not apply to the plan as it stands.</summary>
+    /// <param name="desk">The plan.</param>
+    /// <param name="kind">Kind wanted.</param>
+    /// <param name="print">How to print.</param>
+    public static Checked<DrawnSheet> First(PlanOnDesk desk, string kind, PrintRequest print)
+        => Kind(kind).Then(known => print.For(desk.Work, desk.Results).Then(request =>
+        {
+            var sheet = BenchPacket.Of(request, [kind]).Sheets is [var first, ..] ? first : new Sheet(kind, known.Title, request.Paper.WidthMm, request.Paper.HeightMm, [NotYet(request.Paper)], "");
+            return Checked<DrawnSheet>.Good(DrawnSheet.Of(sheet, known.Title));
+        }));
+
     /// <summary>Writes the whole packet to its folder beside the plan, in place of the one there.</summary>
     /// <param name="desk">The plan.</param>
     /// <param name="folder">The folder that lies open.</param>
@@ -78,6 +89,8 @@ public static class DeskSheets
                 : Checked<SheetSet>.Good(packet);
         });
     }
+
+    private static TextMark NotYet(PaperSize paper) => new("nothing to print yet", new Point(paper.WidthMm / 2, paper.HeightMm / 2), 10, false, TextAnchor.Middle, 0, Ink.Grey);
 
     private static Fault Unknown(string key) => Fault.OfFile("sheets", $"there is no sheet called \"{key}\"", "choose from those listed");
 }

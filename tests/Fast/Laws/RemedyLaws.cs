@@ -31,6 +31,11 @@ public class RemedyLaws
         [FindingCodes.DrillTooLong] = "another drill is taken",
         [FindingCodes.NoDrillBeforeReaming] = "a drill is missing, not a line of the plan",
         [FindingCodes.SteelUnknown] = "a file for the steel is missing, not a line of the plan",
+        [FindingCodes.MeasuredNotInPlan] = "the measured file has to be mended, not the plan",
+        [FindingCodes.MeasuredFarOff] = "the hole has to be measured again",
+        [FindingCodes.MeasuredRod] = "the piece is mended, not the plan",
+        [FindingCodes.MeasuredScrap] = "the piece is lost, not the plan",
+        [FindingCodes.MeasuredIncomplete] = "the other holes have to be measured",
         [FindingCodes.SteelNoDensity] = "a line of the steel's file is missing",
     };
 

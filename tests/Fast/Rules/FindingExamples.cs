@@ -26,7 +26,7 @@ public class FindingExamples
         var file = Repository.Path("examples", "broken", name);
         var read = PlanReader.Read(System.IO.File.ReadAllText(file), name);
         Assert.True(read.IsGood, string.Join("\n", read.Faults));
-        var findings = WorkUp.Of(read.Value.Plan, ShopOf(file), SteelOf(read.Value.Plan)).Findings;
+        var findings = WorkUp.Of(read.Value.Plan, ShopOf(file), SteelOf(read.Value.Plan), MeasuredBeside(file)).Findings;
         var found = findings.Where(f => f.Code == CodeOf(file)).ToArray();
         Assert.True(found.Length > 0, "found only: " + string.Join(", ", findings.Select(f => f.Code)));
         Assert.All(found, f =>
@@ -71,6 +71,10 @@ public class FindingExamples
             .SelectMany(folder => System.IO.Directory.EnumerateFiles(folder, "*.toml"))
             .Select(file => SteelReader.Read(System.IO.File.ReadAllText(file), file).Value)
             .FirstOrDefault(steel => steel.Name == plan.Stock.Steel);
+
+    /// <summary>What was measured, from the file beside the plan.</summary>
+    private static System.Collections.Immutable.ImmutableArray<MeasuredHole> MeasuredBeside(string planFile)
+        => planFile.Replace(".plan.toml", ".measured.csv", StringComparison.Ordinal) is var file && System.IO.File.Exists(file) ? MeasuredReader.Read(System.IO.File.ReadAllText(file), file).Value.Holes : [];
 
     private static string? CodeOf(string file)
     {

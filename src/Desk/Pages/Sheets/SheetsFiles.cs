@@ -19,7 +19,7 @@ internal static class SheetsFiles
                 Printed));
 
         app.MapGet("/plan/{stem}/sheets/{kind}/first.svg", (string stem, string kind, string? paper, string? printer, string? mirror, DeskFolder folder, TimeProvider clock)
-            => Answer(folder.Plan(stem).Then(plan => DeskSheets.Drawn(plan, [kind], SheetsQuery.Of(paper, printer, mirror, clock))), s => Results.Text(s.Sheets[0].Svg, "image/svg+xml")));
+            => Answer(folder.Plan(stem).Then(plan => DeskSheets.First(plan, kind, SheetsQuery.Of(paper, printer, mirror, clock))), s => Results.Text(s.Svg, "image/svg+xml")));
 
         app.MapGet("/plan/{stem}/packet/{file}", (string stem, string file, DeskFolder folder)
             => Answer(folder.Plan(stem).Then(plan => PacketOnDesk.Open(plan, folder, file)), bytes => PacketFileAnswer(stem, file, bytes), StatusCodes.Status404NotFound));

@@ -29,7 +29,7 @@ public sealed record ShopInUse(string Words, string? FileName, string Elsewhere)
     public Checked<Shop> Read() => ShopReader.Read(Elsewhere, OpenWork.ShopName);
 
     /// <summary>Time and size of the files a plan's shop and steel may come from; differs when one was changed, put there or taken away.</summary>
-    internal static string Stamp(string planPath) => string.Join("|", OpenWork.ShopPlaces(planPath).Select(p => p.Path).Concat(OpenWork.SteelFiles(planPath)).Select(path =>
+    internal static string Stamp(string planPath) => string.Join("|", OpenWork.ShopPlaces(planPath).Select(p => p.Path).Concat(OpenWork.SteelFiles(planPath)).Append(MeasuredBeside.PathOf(planPath)).Select(path =>
     {
         try
         {
