@@ -25,6 +25,7 @@ public static class SheetKinds
         new(HoleCard.Key, "Hole card", "by machine and tool: speed, depth, feed, and a tick for each hole", HoleCard.Draw),
         new(TemplateKinds.Key, "Template", "the piece at true scale, on one sheet or tiled, with check bars", TemplateKinds.Full, NamesNumbers: true, HasOwnStrip: true),
         new(TemplateKinds.DrillKey, "Drill template", "hole centres at true scale, to glue on for punching", TemplateKinds.DrillOnly, NamesNumbers: true, HasOwnStrip: true),
+        new(ReadoutList.Key, "Readout list", "holes of each tool in the order they are visited, front face and back", ReadoutList.Draw),
         new(LayoutCard.Key, "Layout card", "lines to scribe, both faces, with ticks", LayoutCard.Draw),
         new(CautionsSheet.Key, "Cautions", "drilling, grinding, sawing, heat, dust and sharp edges", CautionsSheet.Draw),
     ];
