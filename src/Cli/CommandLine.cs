@@ -32,6 +32,7 @@ internal static class CommandLine
             NewCommand.Make(),
             CheckCommand.Make(),
             FiguresCommand.Make(),
+            HolesCommand.Make(),
             CompareCommand.Make(),
             TemplateCommand.Make(),
             PacketCommand.Make(),

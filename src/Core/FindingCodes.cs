@@ -117,6 +117,48 @@ public static class FindingCodes
     /// <summary>What was assumed about the bench edges.</summary>
     public const string BenchEdge = "bench.edge";
 
+    /// <summary>No machine turns slowly enough for a hole.</summary>
+    public const string TooFast = "drilling.too-fast";
+
+    /// <summary>No chuck holds the drill.</summary>
+    public const string ChuckTooSmall = "drilling.chuck-too-small";
+
+    /// <summary>The drill pushes harder than the machine bears.</summary>
+    public const string ThrustTooGreat = "drilling.thrust";
+
+    /// <summary>The motor is too weak for the drill.</summary>
+    public const string PowerTooGreat = "drilling.power";
+
+    /// <summary>The column stands in the way.</summary>
+    public const string ThroatTooShort = "drilling.throat";
+
+    /// <summary>The stock is wider than the vise opens.</summary>
+    public const string ViseTooNarrow = "drilling.vise";
+
+    /// <summary>No machine can bore the hole.</summary>
+    public const string CannotBore = "drilling.cannot-bore";
+
+    /// <summary>A hole planned after hardening.</summary>
+    public const string DrilledHard = "drilling.after-hardening";
+
+    /// <summary>The stock hangs far over the table.</summary>
+    public const string TableTooSmall = "drilling.table";
+
+    /// <summary>Holes spread wider than the table travels.</summary>
+    public const string BeyondTravel = "drilling.travel";
+
+    /// <summary>No room for two clamps.</summary>
+    public const string ClampInTheWay = "drilling.clamp-in-the-way";
+
+    /// <summary>Stock thinner than the drill's point is long.</summary>
+    public const string ThinStock = "drilling.thin-stock";
+
+    /// <summary>Drills longer than needed.</summary>
+    public const string DrillTooLong = "drilling.drill-too-long";
+
+    /// <summary>No drill that leaves what the reamer needs.</summary>
+    public const string NoDrillBeforeReaming = "drilling.no-drill-before-reaming";
+
     /// <summary>All of them, gravest first, then by code.</summary>
     public static ImmutableArray<FindingCode> All { get; } =
     [
@@ -157,6 +199,20 @@ public static class FindingCodes
             new(GripShort, Severity.Note, "The grip is shorter than four fingers need."),
             new(SteelNoDensity, Severity.Note, "The steel's file gives no density: masses are left out."),
             new(BenchEdge, Severity.Note, "What was assumed about the edges to measure from."),
+            new(TooFast, Severity.Warning, "No machine of the shop turns slowly enough for a hole in this steel."),
+            new(ChuckTooSmall, Severity.Warning, "The drill of a hole fits no chuck of the shop."),
+            new(ThrustTooGreat, Severity.Warning, "A drill pushes harder than any machine of the shop bears."),
+            new(PowerTooGreat, Severity.Warning, "A drill takes more power than any machine of the shop has at its spindle."),
+            new(ThroatTooShort, Severity.Warning, "A hole lies further from the stock's edge than spindle from column."),
+            new(ViseTooNarrow, Severity.Warning, "The stock is wider than the vise opens."),
+            new(CannotBore, Severity.Warning, "A hole is to be bored and no machine of the shop can."),
+            new(DrilledHard, Severity.Warning, "A hole is planned after hardening."),
+            new(TableTooSmall, Severity.Warning, "The stock hangs far over the table of the machine that makes the holes."),
+            new(BeyondTravel, Severity.Warning, "The holes spread wider than the table travels: the piece is clamped anew on two pinned holes."),
+            new(ClampInTheWay, Severity.Warning, "No two places along the stock are clear for a clamp."),
+            new(ThinStock, Severity.Warning, "The stock is thinner than the drill's point is long, so that the drill grabs as it breaks through."),
+            new(DrillTooLong, Severity.Note, "The drills are longer than the holes need."),
+            new(NoDrillBeforeReaming, Severity.Warning, "The shop has no drill that leaves what a reamer needs."),
         }.OrderByDescending(c => c.Severity).ThenBy(c => c.Code, StringComparer.Ordinal),
     ];
 }

@@ -18,8 +18,9 @@ public static class WorkUp
         var bench = BenchEdges.Of(plan, shop);
         var stages = StageWeights.Of(plan, holes, piece, bench, steel);
         var striking = Striking.Of(plan, stages[^1], steel);
-        var order = OrderOfWork.Of(plan, shop, holes);
-        var results = new Results(plan, shop, steel, holes, piece, outline, stages, striking, bench, order, []);
+        var drilling = DrillPlan.Of(plan, shop, steel, holes, bench);
+        var order = OrderOfWork.Of(plan, shop, holes, drilling);
+        var results = new Results(plan, shop, steel, holes, piece, outline, stages, striking, bench, order, []) { Drilling = drilling };
         return results with { Findings = AllFindings.Of(results) };
     }
 }

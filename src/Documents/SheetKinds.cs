@@ -22,6 +22,7 @@ public static class SheetKinds
         new(OrderSheet.Key, "Order of work", "every step on this shop's machines, with ticks and gates", OrderSheet.Draw, NamesNumbers: true),
         new(FindingsSheet.Key, "Findings", "what is wrong or risky, and the smallest change that would pass", FindingsSheet.Draw),
         new(HolesSheet.Key, "Hole table", "where each hole lies from two edges, its size and drill, room for what was measured", HolesSheet.Draw),
+        new(HoleCard.Key, "Hole card", "by machine and tool: speed, depth, feed, and a tick for each hole", HoleCard.Draw),
         new(TemplateKinds.Key, "Template", "the piece at true scale, on one sheet or tiled, with check bars", TemplateKinds.Full, NamesNumbers: true, HasOwnStrip: true),
         new(TemplateKinds.DrillKey, "Drill template", "hole centres at true scale, to glue on for punching", TemplateKinds.DrillOnly, NamesNumbers: true, HasOwnStrip: true),
         new(LayoutCard.Key, "Layout card", "lines to scribe, both faces, with ticks", LayoutCard.Draw),

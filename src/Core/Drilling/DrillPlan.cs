@@ -64,14 +64,76 @@ public sealed record HoleOperation(
 /// <param name="Machine">Name of the machine.</param>
 /// <param name="Reason">One short sentence with the numbers.</param>
 /// <param name="Remedy">The smallest change with which it could.</param>
-public sealed record MachineRefusal(string Machine, string Reason, string Remedy);
+public sealed record MachineRefusal(string Machine, string Reason, string Remedy)
+{
+    /// <summary>Which gate it did not pass.</summary>
+    public MachineGate Gate { get; init; }
+
+    /// <summary>What was found, with unit.</summary>
+    public string Found { get; init; } = "";
+
+    /// <summary>What it was held against, with unit.</summary>
+    public string Limit { get; init; } = "";
+
+    /// <summary>Where the limit comes from.</summary>
+    public string Source { get; init; } = "";
+
+    /// <summary>Largest hole that would pass; null when size is not the trouble.</summary>
+    public Length? Largest { get; init; }
+}
+
+/// <summary>What can keep a machine from making a hole.</summary>
+public enum MachineGate
+{
+    /// <summary>Its slowest speed is above the band of the drill.</summary>
+    TooFast,
+
+    /// <summary>The drill does not fit its chuck.</summary>
+    Chuck,
+
+    /// <summary>It springs away from the push on the drill.</summary>
+    Thrust,
+
+    /// <summary>Its motor is too weak.</summary>
+    Power,
+
+    /// <summary>The hole lies too far from every edge of the stock.</summary>
+    Throat,
+
+    /// <summary>The stock is wider than its vise opens.</summary>
+    Vise,
+
+    /// <summary>It cannot bore.</summary>
+    Bore,
+
+    /// <summary>The drills do not cut hardened steel.</summary>
+    Hard,
+}
+
+/// <summary>A pilot that a machine can drill in a hole it cannot finish.</summary>
+/// <param name="Machine">The machine.</param>
+/// <param name="Operation">The pilot.</param>
+public sealed record PilotElsewhere(Machine Machine, HoleOperation Operation);
+
+/// <summary>Holes that are made together on one machine.</summary>
+/// <param name="Machine">The machine; null when none of the shop can make them.</param>
+/// <param name="Holes">The holes, in the plan's order.</param>
+public sealed record HoleGroup(Machine? Machine, ImmutableArray<HolePlan> Holes);
 
 /// <summary>How one hole is made.</summary>
 /// <param name="Hole">The hole.</param>
 /// <param name="Machine">The machine that makes it; null when none of the shop can.</param>
 /// <param name="Operations">Steps in order; empty when no machine can.</param>
 /// <param name="Refusals">Machines that cannot, with the reason.</param>
-public sealed record HolePlan(PlacedHole Hole, Machine? Machine, ImmutableArray<HoleOperation> Operations, ImmutableArray<MachineRefusal> Refusals);
+public sealed record HolePlan(PlacedHole Hole, Machine? Machine, ImmutableArray<HoleOperation> Operations, ImmutableArray<MachineRefusal> Refusals)
+{
+    /// <summary>The pilot, where no machine can finish the hole but one can start it; else null.</summary>
+    public PilotElsewhere? Pilot { get; init; }
+
+    /// <summary>What keeps the machine that comes nearest from making it; empty when one can.</summary>
+    public ImmutableArray<MachineRefusal> Nearest
+        => Machine is not null || Refusals.IsEmpty ? [] : [.. Refusals.GroupBy(r => r.Machine, StringComparer.Ordinal).MinBy(g => g.Count())!];
+}
 
 /// <summary>How all holes are made, in the plan's order.</summary>
 /// <param name="Holes">One for each hole.</param>
@@ -79,4 +141,21 @@ public sealed record DrillPlan(ImmutableArray<HolePlan> Holes)
 {
     /// <summary>No holes.</summary>
     public static DrillPlan None { get; } = new([]);
+
+    /// <summary>How each hole is made: on the machine that places it best of those that can make it.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="steel">The steel; null when it is not known: the most careful speeds are then taken.</param>
+    /// <param name="holes">The holes.</param>
+    /// <param name="bench">The edges that can be measured from, and the stock around the piece.</param>
+    public static DrillPlan Of(Plan plan, Shop shop, Steel? steel, ImmutableArray<PlacedHole> holes, BenchDatum bench)
+    {
+        var job = new DrillJob(plan, shop, steel, bench.StockBox);
+        var machines = MachineChoice.BestFirst(shop);
+        return new([.. holes.Select(h => MachineChoice.Of(job, machines, h))]);
+    }
+
+    /// <summary>The holes by machine, the machine that places best first, those that none can make last.</summary>
+    public ImmutableArray<HoleGroup> ByMachine
+        => [.. Holes.GroupBy(h => h.Machine).OrderByDescending(g => g.Key is null ? -1 : MachineChoice.Placing(g.Key)).Select(g => new HoleGroup(g.Key, [.. g]))];
 }

@@ -8,7 +8,7 @@ namespace Tangwright.Core;
 public static class OrderOfWork
 {
     /// <summary>The steps, numbered from 1.</summary>
-    public static ImmutableArray<WorkStep> Of(Plan plan, Shop shop, ImmutableArray<PlacedHole> holes)
+    public static ImmutableArray<WorkStep> Of(Plan plan, Shop shop, ImmutableArray<PlacedHole> holes, DrillPlan drilling)
     {
         var bench = BenchEdges.Of(plan, shop);
         var steps = new Steps();
@@ -17,12 +17,12 @@ public static class OrderOfWork
         if (bench.State == DrilledIn.Profile)
         {
             CutOut(steps, plan, shop, bench, holes);
-            Holes(steps, shop, bench, holes);
+            Holes(steps, bench, holes, drilling);
         }
         else
         {
             Stock(steps, shop, bench);
-            Holes(steps, shop, bench, holes);
+            Holes(steps, bench, holes, drilling);
             CutOut(steps, plan, shop, bench, holes);
         }
 
@@ -44,7 +44,7 @@ public static class OrderOfWork
         Number(steps);
     }
 
-    private static void Holes(Steps steps, Shop shop, BenchDatum bench, ImmutableArray<PlacedHole> holes)
+    private static void Holes(Steps steps, BenchDatum bench, ImmutableArray<PlacedHole> holes, DrillPlan drilling)
     {
         if (holes.IsEmpty)
         {
@@ -52,7 +52,7 @@ public static class OrderOfWork
             return;
         }
 
-        var groups = HoleMachines.Of(shop, holes);
+        var groups = drilling.ByMachine;
         var punched = groups.Any(g => g.Machine is null or { Kind: MachineKind.DrillPress } or { Kind: MachineKind.MillDrill, HasReadout: false });
         steps.Add(
             bench.State == DrilledIn.Profile
@@ -62,7 +62,7 @@ public static class OrderOfWork
             "layout",
             "",
             OrderRules.OneDatum);
-        foreach (var g in groups) steps.Add(Drill(g, bench), g.Machine?.Name ?? "", g.Machine?.Kind == MachineKind.DrillPress ? "drill-only" : "holes", "", bench.State == DrilledIn.Profile ? OrderRules.HolesOnProfile : OrderRules.HolesWhileSquare);
+        foreach (var g in groups) steps.Add(Drill(g, bench), g.Machine?.Name ?? "", g.Machine?.Kind == MachineKind.DrillPress ? "drill-only" : "hole-card", "", bench.State == DrilledIn.Profile ? OrderRules.HolesOnProfile : OrderRules.HolesWhileSquare);
         var reamed = holes.Count(h => h.Make == HoleMake.Ream);
         if (reamed > 0) steps.Add($"Ream {Holes(reamed)} to size (drilled 0.1 to 0.3 mm, 0.004 to 0.012 in, under)", "", "holes", "", "A pin shows, so its hole must be true to size.");
         steps.Add($"Chamfer {All(holes.Length)} on both faces", "", "holes", "", OrderRules.Chamfer);
@@ -70,16 +70,19 @@ public static class OrderOfWork
 
     private static string Drill(HoleGroup g, BenchDatum bench)
     {
-        var what = $"{Holes(g.Holes.Length)} ({string.Join(", ", g.Holes.Select(h => h.Name))})";
+        var what = $"{Holes(g.Holes.Length)} ({string.Join(", ", g.Holes.Select(h => h.Hole.Name))})";
         return g.Machine?.Kind switch
         {
-            null => $"Make {what}: no machine of the shop holds {Both(g.Holes.Max(h => h.Diameter.Mm))}",
+            null => $"Make {what} elsewhere: no machine of the shop can (see the findings){Pilots(g)}",
             MachineKind.CncMill => $"Set zero on the {bench.AlongFrom} and the {bench.AcrossFrom}; spot and drill {what}",
             MachineKind.MillDrill when g.Machine.HasReadout => $"Find the {bench.AlongFrom} and the {bench.AcrossFrom}, set the readout to zero; spot and drill {what}",
             MachineKind.DrillingVise => $"Clamp the guide piece on the blank against the stop; drill one hole, pin it, drill the far one, pin it, then the rest: {what}",
             _ => $"Clamp flat on a backing board; pilot, then drill {what}",
         };
     }
+
+    private static string Pilots(HoleGroup g)
+        => g.Holes.Select(h => h.Pilot).OfType<PilotElsewhere>().FirstOrDefault() is { } pilot ? $"; the pilots go on the {pilot.Machine.Name}" : "";
 
     private static void CutOut(Steps steps, Plan plan, Shop shop, BenchDatum bench, ImmutableArray<PlacedHole> holes)
     {

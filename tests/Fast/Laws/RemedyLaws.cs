@@ -18,6 +18,18 @@ public class RemedyLaws
         [FindingCodes.BevelTakenAsFlat] = "nothing is wrong with the plan",
         [FindingCodes.TargetWeight] = "steel can come off in many places",
         [FindingCodes.TargetBalance] = "steel can come off in many places",
+        [FindingCodes.ThrustTooGreat] = "the machine or the drill is the trouble, not a line of the plan",
+        [FindingCodes.PowerTooGreat] = "the machine is the trouble, not a line of the plan",
+        [FindingCodes.ThroatTooShort] = "the piece is sawn out first, or another machine taken",
+        [FindingCodes.ViseTooNarrow] = "how the stock is held is no line of the plan",
+        [FindingCodes.CannotBore] = "how true the hole must be, only the maker knows",
+        [FindingCodes.DrilledHard] = "why it is drilled late, only the maker knows",
+        [FindingCodes.TableTooSmall] = "a support goes under the far end",
+        [FindingCodes.BeyondTravel] = "nothing is wrong with the plan: the piece is clamped anew",
+        [FindingCodes.ClampInTheWay] = "clamps are moved at the bench",
+        [FindingCodes.ThinStock] = "nothing is wrong with the plan: a board goes under it",
+        [FindingCodes.DrillTooLong] = "another drill is taken",
+        [FindingCodes.NoDrillBeforeReaming] = "a drill is missing, not a line of the plan",
         [FindingCodes.SteelUnknown] = "a file for the steel is missing, not a line of the plan",
         [FindingCodes.SteelNoDensity] = "a line of the steel's file is missing",
     };
@@ -66,7 +78,7 @@ public class RemedyLaws
     {
         var path = Repository.Path("examples", name);
         var file = PlanReader.Read(System.IO.File.ReadAllText(path), path).Value;
-        shop = ownShop ? TestShop.Own : ShopReader.BuiltIn;
+        shop = ownShop ? FindingExamples.ShopOf(path) : ShopReader.BuiltIn;
         return [.. WorkUp.Of(file.Plan, shop, FindingExamples.SteelOf(file.Plan)).Findings.SelectMany(f => f.Ways.Select(w => (file, f, w)))];
     }
 }

@@ -26,7 +26,7 @@ public class FindingExamples
         var file = Repository.Path("examples", "broken", name);
         var read = PlanReader.Read(System.IO.File.ReadAllText(file), name);
         Assert.True(read.IsGood, string.Join("\n", read.Faults));
-        var findings = WorkUp.Of(read.Value.Plan, TestShop.Own, SteelOf(read.Value.Plan)).Findings;
+        var findings = WorkUp.Of(read.Value.Plan, ShopOf(file), SteelOf(read.Value.Plan)).Findings;
         var found = findings.Where(f => f.Code == CodeOf(file)).ToArray();
         Assert.True(found.Length > 0, "found only: " + string.Join(", ", findings.Select(f => f.Code)));
         Assert.All(found, f =>
@@ -58,6 +58,13 @@ public class FindingExamples
 
     [Fact]
     public void The_page_of_findings_is_fresh() => GeneratedPage.Check(FindingCodesPage.Text(), "docs", "findings.md");
+
+    /// <summary>The shop beside the plan, when one is needed to bring the finding out.</summary>
+    internal static Shop ShopOf(string planFile)
+    {
+        var beside = planFile.Replace(".plan.toml", ".shop.toml", StringComparison.Ordinal);
+        return beside.Contains("broken", StringComparison.Ordinal) && System.IO.File.Exists(beside) ? ShopReader.Read(System.IO.File.ReadAllText(beside), beside).Value : TestShop.Own;
+    }
 
     internal static Steel? SteelOf(Plan plan)
         => new[] { Repository.Path("examples", "broken", "steels"), Repository.Path("data", "steels") }

@@ -75,7 +75,9 @@ internal static class TestShop
         var area = Moments.Of(piece.Outer);
         var outline = new OutlineFigures(Area.OfMm2(area.AreaMm2), Mm(plan.Outline.Length), Mm(box.Width), Mm(box.Height), box.Centre, holes.Length, default);
         var bench = BenchEdges.Of(plan, shop);
-        var results = new Results(plan, shop, noSteel ? null : steel ?? Steel, holes, piece, outline, stages, null, bench, OrderOfWork.Of(plan, shop, holes), []);
+        steel = noSteel ? null : steel ?? Steel;
+        var drilling = DrillPlan.Of(plan, shop, steel, holes, bench);
+        var results = new Results(plan, shop, steel, holes, piece, outline, stages, null, bench, OrderOfWork.Of(plan, shop, holes, drilling), []) { Drilling = drilling };
         return results with { Findings = AllFindings.Of(results) };
     }
 }

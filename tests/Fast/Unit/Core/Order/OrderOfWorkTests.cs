@@ -34,7 +34,7 @@ public class OrderOfWorkTests
     [Fact]
     public void A_mill_under_computer_control_cuts_out_what_it_can_reach()
     {
-        var mill = new Machine("small mill", MachineKind.CncMill, [2000, 24000], true, TestShop.Mm(16), null, TestShop.Mm(300), TestShop.Mm(200), null, false);
+        var mill = new Machine("small mill", MachineKind.CncMill, [200, 24000], true, TestShop.Mm(16), null, TestShop.Mm(300), TestShop.Mm(200), null, false);
         InOrder(Steps(TestShop.Hatchet, TestShop.Own with { Machines = [mill] }), "spot and drill", "mill the outline", "Profile to");
         var shorter = Steps(TestShop.Hatchet, TestShop.Own with { Machines = [mill with { TravelX = TestShop.Mm(200) }] });
         Assert.DoesNotContain(shorter, s => s.Contains("mill the outline"));
@@ -60,13 +60,13 @@ public class OrderOfWorkTests
     public void Holes_go_to_the_machine_that_places_them_best_and_holds_the_drill()
     {
         var mill = new Machine("mill-drill", MachineKind.MillDrill, [100, 2000], true, TestShop.Mm(13), null, null, null, null, true);
-        var big = TestShop.Own.Machines[0] with { Name = "big press", Chuck = TestShop.Mm(16) };
-        var groups = HoleMachines.Of(TestShop.Own with { Machines = [big, mill] }, TestShop.WorkedUp(TestShop.Hatchet).Holes);
+        var slow = TestShop.Own.Machines[0] with { Name = "big press", SpeedsRpm = [300, 1000], Chuck = TestShop.Mm(16) };
+        var groups = TestShop.WorkedUp(TestShop.Hatchet, TestShop.Own with { Machines = [slow, mill] }).Drilling.ByMachine;
         Assert.Equal(["mill-drill", "big press"], groups.Select(g => g.Machine!.Name));
-        Assert.Equal(["L1", "L2", "L3"], groups[1].Holes.Select(h => h.Name));
-        var none = HoleMachines.Of(TestShop.Own, TestShop.WorkedUp(TestShop.Hatchet).Holes);
+        Assert.Equal(["L1", "L2", "L3"], groups[1].Holes.Select(h => h.Hole.Name));
+        var none = TestShop.WorkedUp(TestShop.Hatchet).Drilling.ByMachine;
         Assert.Null(none[^1].Machine);
-        Assert.Contains("no machine of the shop holds", string.Join("\n", Steps(TestShop.Hatchet)));
+        Assert.Contains("no machine of the shop can", string.Join("\n", Steps(TestShop.Hatchet)));
     }
 
     [Fact]
@@ -76,6 +76,6 @@ public class OrderOfWorkTests
         Assert.Contains(order, s => s.Gate == "all 8 holes drilled and chamfered?");
         Assert.Equal(Enumerable.Range(1, order.Length), order.Select(s => s.Number));
         Assert.All(order, s => Assert.NotEmpty(s.Why));
-        Assert.All(order, s => Assert.Contains(s.SheetKind, new[] { "", "cover", "findings", "holes", "template", "drill-only", "layout", "cautions" }));
+        Assert.All(order, s => Assert.Contains(s.SheetKind, new[] { "", "cover", "findings", "holes", "template", "drill-only", "hole-card", "layout", "cautions" }));
     }
 }

@@ -1,0 +1,67 @@
+using System.CommandLine;
+using Tangwright.Core;
+using Tangwright.Foundation;
+using Tangwright.UseCases;
+
+namespace Tangwright.Cli.Commands;
+
+/// <summary><c>tangwright holes PLAN</c>.</summary>
+internal static class HolesCommand
+{
+    /// <summary>The verb.</summary>
+    public static Command Make()
+    {
+        var plan = CommonOptions.Plan();
+        var shop = CommonOptions.Shop();
+        var json = CommonOptions.Json();
+        var c = new Command("holes", "Say how each hole is made on this shop's machines: tools, speeds, feeds, push, time; and what each machine cannot make and why.\nExit code 1 when the plan has an error finding.\n\n  tangwright holes small-hatchet.plan.toml") { plan, shop, json };
+        c.SetAction(p =>
+        {
+            var r = Patience.While("working out the holes", () => Holes.Of(p.GetRequiredValue(plan), p.GetValue(shop)));
+            if (!r.IsGood) return Says.Faults(r.Faults);
+            if (p.GetValue(json)) Says.Text(Holes.Json(r.Value));
+            else Tell(r.Value);
+            return CheckPlan.HasError(r.Value) ? ExitCode.ErrorFound : ExitCode.Answered;
+        });
+        return c;
+    }
+
+    private static void Tell(Results r)
+    {
+        Says.Line($"{r.Plan.Name}, revision {r.Plan.Revision}: {r.Holes.Length} {(r.Holes.Length == 1 ? "hole" : "holes")} in {r.Plan.Stock.Steel}, {Shown.Both(r.Plan.Stock.Thickness)}, on the machines of {(r.Shop.IsAssumed ? "the assumed shop" : r.Shop.Name)}");
+        foreach (var group in r.Drilling.ByMachine)
+        {
+            Says.Line();
+            Says.Line(group.Machine is { } m ? $"{m.Name}: {HoleStepText.Time(DrillTime.Of(group))}" : "NO MACHINE of the shop makes these");
+            foreach (var hole in group.Holes) Tell(hole, r.Shop.Show);
+        }
+
+        var refused = r.Drilling.Holes.SelectMany(h => h.Refusals.Select(x => (h.Hole.Name, Refusal: x))).GroupBy(x => x.Refusal.Machine).ToArray();
+        if (refused.Length > 0) Says.Line();
+        foreach (var machine in refused)
+        {
+            var can = r.Drilling.Holes.Where(h => !h.Refusals.Any(x => x.Machine == machine.Key)).Select(h => h.Hole.Name).ToArray();
+            Says.Line($"The {machine.Key} can make {(can.Length == 0 ? "none" : string.Join(", ", can))}; it cannot make:");
+            foreach (var x in machine) Says.Line($"  {x.Name,-10}{x.Refusal.Reason}");
+        }
+
+        Says.Line();
+        Says.Line("Push and power are bands from two published models. Clamp the work; local rules and the machine's manual come first.");
+    }
+
+    private static void Tell(HolePlan hole, UnitsShown units)
+    {
+        Says.Line($"  {hole.Hole.Name}, {Shown.Both(hole.Hole.Diameter)}");
+        foreach (var o in hole.Operations) Tell(o, "", units);
+        if (hole.Pilot is { } p) Tell(p.Operation, $"on the {p.Machine.Name}", units);
+        foreach (var x in hole.Nearest) Says.Line($"    -> {x.Remedy}");
+    }
+
+    private static void Tell(HoleOperation o, string where, UnitsShown units)
+    {
+        var speed = o.Speed is null ? "by hand" : $"{HoleStepText.Set(o)} rpm (band {HoleStepText.Band(o)}), {HoleStepText.Feed(o, units)}{(o.FeedMmPerTurn > 0 ? $" a turn, {HoleStepText.Depth(o, units)} deep, {HoleStepText.Peck(o, units)}" : "")}";
+        Says.Line($"    {HoleStepText.Of(o.Step),-8}{o.Tool,-24}{speed}{(where.Length > 0 ? ", " + where : "")}");
+        string[] more = [HoleStepText.Effort(o, units), o.Remark];
+        if (more.Any(x => x.Length > 0)) Says.Line($"            {string.Join("; ", more.Where(x => x.Length > 0))}");
+    }
+}
