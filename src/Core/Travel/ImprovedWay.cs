@@ -6,7 +6,7 @@ namespace Tangwright.Core;
 /// <summary>A short open way over many places: nearest next, then stretches turned round and moved, then small seeded kicks, each kept only when the way is no longer for it.</summary>
 internal static class ImprovedWay
 {
-    private const int Kicks = 9000;
+    private const int Kicks = 5000;
     private const int Stretch = 30;
 
     /// <summary>The order; always the same for the same places.</summary>

@@ -12,10 +12,8 @@ internal static class MotionSteps
     public static SpacePoint[] Of(Motion motion, double stepMm, double sagMm)
     {
         var flat = motion.Flat();
-        var length = Math.Max(flat?.Length ?? 0, Math.Abs(motion.To.Z - motion.From.Z));
-        if (motion.Kind != MotionKind.Arc) stepMm = Math.Max(stepMm, 1e-3);
-        else stepMm = Math.Min(stepMm, Math.Sqrt(8 * sagMm * ((Arc)flat!).Radius));
-        var count = flat is null ? 1 : Math.Max(1, (int)Math.Ceiling(length / stepMm));
+        stepMm = Math.Max(stepMm, 1e-3);
+        var count = flat is null ? 1 : Math.Max(Count(Math.Abs(motion.To.Z - motion.From.Z), stepMm), flat is Arc arc ? Count(arc.Length, Math.Min(stepMm, Math.Sqrt(8 * sagMm * arc.Radius))) : Count(flat.Length, stepMm));
         var ends = new SpacePoint[count + 1];
         for (var i = 0; i <= count; i++)
         {
@@ -26,6 +24,8 @@ internal static class MotionSteps
 
         return ends;
     }
+
+    private static int Count(double lengthMm, double stepMm) => lengthMm <= stepMm ? 1 : (int)Math.Ceiling(lengthMm / stepMm);
 
     /// <summary>The share of the motion during which its height is at most a limit; null when never.</summary>
     public static (double From, double To)? AtMost(this Motion motion, double heightMm)
