@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Tangwright.Core;
 using Tangwright.Foundation;
 using Tangwright.Inputs;
@@ -112,22 +111,6 @@ public class DrillPlanTests
         Assert.True(weak.FeedMmPerTurn < strong.FeedMmPerTurn);
         Assert.Equal(strong.Speed, weak.Speed);
         Assert.InRange(weak.Power!.Value.Watts, 1, 300);
-    }
-
-    [Fact]
-    public void Forty_holes_take_under_five_milliseconds()
-    {
-        var shop = ShopReader.Read(Repository.Text("examples", "skeleton-hatchet.shop.toml"), "shop").Value;
-        var plan = TestShop.Plate with { Holes = [.. Enumerable.Range(0, 40).Select(i => TestShop.Hole($"H{i}", 4 + (4.8 * i), 20, 2 + (0.25 * i)))] };
-        var holes = HolePlacement.Of(plan);
-        var bench = BenchEdges.Of(plan, shop);
-        var best = Enumerable.Range(0, 30).Min(_ =>
-        {
-            var watch = Stopwatch.StartNew();
-            Assert.Equal(40, DrillPlan.Of(plan, shop, TestShop.Steel, holes, bench).Holes.Length);
-            return watch.Elapsed.TotalMilliseconds;
-        });
-        Assert.True(best < 5, $"{best} ms");
     }
 
     [Fact]
