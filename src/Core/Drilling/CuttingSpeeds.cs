@@ -5,20 +5,20 @@ using Tangwright.Foundation;
 namespace Tangwright.Core;
 
 /// <summary>Cutting speed of drills by the kind of steel, as a band, from data/tooling/cutting-speeds.csv.</summary>
-[Formula("cutting speed of a drill, ft/min", "navy-14345", "annealed steel and high-speed steel drills; cobalt 1.1 to 1.3 times, carbide 2 to 3 times; hardened steel only with carbide (common practice)")]
+[Formula("cutting speed of a drill, ft/min", "navy-14345", "annealed steel and high-speed steel drills; cobalt 1.1 to 1.3 times, carbide 2 to 3 times (common practice); hardened steel, 380 to about 660 HB, only with carbide")]
 public static class CuttingSpeeds
 {
     private static readonly Lazy<ImmutableDictionary<string, (double Low, double High, string Source)>> Table = new(Read);
 
     /// <summary>The band for a steel.</summary>
     /// <param name="steel">The steel; null when not known.</param>
-    /// <param name="isHardened">Hardened, not annealed.</param>
+    /// <param name="hardenedHb">Brinell hardness once hardened, for carbide; null: as delivered.</param>
     /// <param name="metal">What the drill is made of.</param>
-    public static Estimate<CuttingSpeed> For(Steel? steel, bool isHardened, DrillMetal metal)
+    public static Estimate<CuttingSpeed> For(Steel? steel, double? hardenedHb, DrillMetal metal)
     {
-        var group = isHardened ? "hardened" : GroupOf(steel);
+        var group = hardenedHb switch { null => GroupOf(steel), <= 445 => "hardened to 445 HB", <= 505 => "hardened to 505 HB", _ => "hardened over 505 HB" };
         var (low, high, source) = Table.Value[group];
-        var (slow, fast) = isHardened ? (1, 1) : metal switch { DrillMetal.Carbide => (2, 3), DrillMetal.Cobalt => (1.1, 1.3), _ => (1.0, 1.0) };
+        var (slow, fast) = hardenedHb is not null ? (1, 1) : metal switch { DrillMetal.Carbide => (2, 3), DrillMetal.Cobalt => (1.1, 1.3), _ => (1.0, 1.0) };
         var (bottom, top) = (slow * low, fast * high);
         return new(CuttingSpeed.OfFeetPerMin((bottom + top) / 2), CuttingSpeed.OfFeetPerMin(bottom), CuttingSpeed.OfFeetPerMin(top), source, group == Unknown ? "the steel's composition is not known" : "");
     }

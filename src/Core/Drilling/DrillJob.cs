@@ -12,16 +12,18 @@ internal sealed class DrillJob
     /// <summary>A boring head takes this much of the diameter at the end, mm; common practice.</summary>
     private const double LeftToBoreMm = 0.5;
 
-    /// <summary>Hardness of a blade when drilled hard, HB: 55 HRC on the conversion of ISO 18265, from memory.</summary>
-    private const double HardHb = 560;
+    /// <summary>Hardness of a blade when the plan does not say it, HRC; common practice.</summary>
+    private const double UsualHrc = 57;
 
     private readonly Steel? _steel;
     private readonly Estimate<CuttingSpeed> _soft;
+    private readonly double _hardHb;
     private readonly Dictionary<double, DrillSize> _pilots = [];
 
     public DrillJob(Plan plan, Shop shop, Steel? steel, Box stock, IEnumerable<PlacedHole> holes)
     {
         (Plan, Shop, _steel, Stock) = (plan, shop, steel, stock);
+        _hardHb = BrinellHardness.OfRockwellC(plan.Target.Hardness is { } h ? (h.LowHrc + h.HighHrc) / 2 : UsualHrc);
         _soft = SpeedOf(shop.DrillGrind.Metal, hard: false);
         SharePilots(holes.Select(h => FinalDrill(h).Diameter));
     }
@@ -44,8 +46,8 @@ internal sealed class DrillJob
     /// <summary>Band of cutting speed of a drill in a hole.</summary>
     public Estimate<CuttingSpeed> DrillSpeed(PlacedHole hole) => hole.IsDrilledHard ? SpeedOf(Shop.DrillGrind.Metal, hard: true) : _soft;
 
-    /// <summary>Band of cutting speed of a tool of some metal in the stock as delivered.</summary>
-    public Estimate<CuttingSpeed> SpeedOf(DrillMetal metal, bool hard) => CuttingSpeeds.For(_steel, hard, metal);
+    /// <summary>Band of cutting speed of a tool of some metal in the stock, as delivered or once hardened.</summary>
+    public Estimate<CuttingSpeed> SpeedOf(DrillMetal metal, bool hard) => CuttingSpeeds.For(_steel, hard ? _hardHb : null, metal);
 
     /// <summary>The last drill of a hole: its own size, or what the reamer or the boring head leaves.</summary>
     public DrillSize FinalDrill(PlacedHole hole) => hole.Make switch
@@ -80,5 +82,5 @@ internal sealed class DrillJob
 
     /// <summary>Push and torque of a drill.</summary>
     public DrillLoad Load(PlacedHole hole, Length drill, Length? pilot, double feedMmPerTurn)
-        => DrillLoad.Of(hole.IsDrilledHard ? HardHb : _steel?.DeliveredHardnessHb?.Value ?? WorkFactor.UsualHb, drill, pilot, feedMmPerTurn, Shop.DrillGrind.IsSplitPoint);
+        => DrillLoad.Of(hole.IsDrilledHard ? _hardHb : _steel?.DeliveredHardnessHb?.Value ?? WorkFactor.UsualHb, drill, pilot, feedMmPerTurn, Shop.DrillGrind.IsSplitPoint);
 }

@@ -143,9 +143,10 @@ internal sealed class HoleSteps
     {
         var rim = (_job.Plan.BrokenEdges?.Rims ?? Length.OfMm(UsualRimMm)).Mm;
         var tool = HoleTools.Countersink(_job.Shop, _hole.Diameter);
-        var all = _job.SpeedOf(DrillMetal.HighSpeedSteel, hard: _hole.IsDrilledHard);
+        var all = _job.SpeedOf(DrillMetal.HighSpeedSteel, hard: false);
         CuttingSpeed Slow(CuttingSpeed v) => CuttingSpeed.OfMetresPerMin(CountersinkShare * v.MetresPerMin);
         var band = new Estimate<CuttingSpeed>(Slow(all.Value), Slow(all.Low), Slow(all.High), SourceTag.CommonPractice);
+        if (_hole.IsDrilledHard) return new(HoleStep.Chamfer, "diamond or carbide burr", _hole.Diameter, null, 0, null, null, null, rim, null, ByHandSeconds, "both faces, by hand: hardened");
         var speed = tool is null ? null : SpindleSpeed.Of(_machine, band, Length.OfMm(_hole.Diameter.Mm + (2 * rim)));
         var byHand = tool is null || speed is null;
         return new(HoleStep.Chamfer, tool?.Name ?? "deburring tool", tool?.Diameter ?? _hole.Diameter, speed, 0, null, null, null, rim, null, ByHandSeconds, byHand ? "both faces, by hand" : "both faces");

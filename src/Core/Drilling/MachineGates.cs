@@ -11,6 +11,12 @@ internal static class MachineGates
     /// <summary>The gates a machine does not pass for a hole; none when it can make it.</summary>
     public static IEnumerable<MachineRefusal> Of(DrillJob job, Machine machine, PlacedHole hole)
     {
+        if (hole.IsDrilledHard && hole.Make == HoleMake.Ream)
+        {
+            yield return Refused(machine, "has no reamer that cuts hardened steel", "ream it before hardening and allow for scale and movement, or plan make = \"drill\"", "reamed after hardening", "reamers of high-speed steel");
+            yield break;
+        }
+
         if (hole.Make == HoleMake.Bore)
         {
             if (Bore(job, machine, hole) is { } bore) yield return bore;
@@ -100,8 +106,10 @@ internal static class MachineGates
 
     private static MachineRefusal? Bore(DrillJob job, Machine machine, PlacedHole hole)
     {
-        if (machine.Kind is MachineKind.MillDrill) return null;
-        if (machine.Kind is MachineKind.CncMill && HoleTools.ForBore(job.Shop, hole.Diameter) is not null) return null;
+        var mill = machine.Kind is MachineKind.CncMill ? HoleTools.ForBore(job.Shop, hole.Diameter) : null;
+        if (hole.IsDrilledHard && (machine.Kind is MachineKind.MillDrill || mill is { IsCarbide: false }))
+            return Refused(machine, "has no tool that bores hardened steel", "bore it before hardening, or buy a carbide end mill for a mill under computer control", "bored after hardening", "tools of high-speed steel");
+        if (machine.Kind is MachineKind.MillDrill || mill is not null) return null;
         var noMill = machine.Kind is MachineKind.CncMill;
         return new(
             machine.Name,
@@ -118,13 +126,10 @@ internal static class MachineGates
     private static MachineRefusal? Hard(DrillJob job, Machine machine, PlacedHole hole)
         => !hole.IsDrilledHard || job.Shop.DrillGrind.Metal == DrillMetal.Carbide
             ? null
-            : new(machine.Name, "has no drill that cuts hardened steel", "drill it before hardening, or buy a carbide drill and write drill_metal = \"carbide\"")
-            {
-                Gate = MachineGate.Hard,
-                Found = "drilled after hardening",
-                Limit = "carbide drills",
-                Source = SourceTag.CommonPractice,
-            };
+            : Refused(machine, "has no drill that cuts hardened steel", "drill it before hardening, or buy a carbide drill and write drill_metal = \"carbide\"", "drilled after hardening", "carbide drills");
+
+    private static MachineRefusal Refused(Machine machine, string reason, string remedy, string found, string limit)
+        => new(machine.Name, reason, remedy) { Gate = MachineGate.Hard, Found = found, Limit = limit, Source = SourceTag.CommonPractice };
 
     internal static string Rpm(double rpm) => Shown.Number(rpm, 0) + " rpm";
 }

@@ -1,3 +1,4 @@
+using CsCheck;
 using Tangwright.Core;
 using Tangwright.Foundation;
 
@@ -45,7 +46,7 @@ public class DrillingLaws
 
         foreach (var metal in Enum.GetValues<DrillMetal>())
         {
-            var v = CuttingSpeeds.For(null, isHardened: false, metal);
+            var v = CuttingSpeeds.For(null, hardenedHb: null, metal);
             Assert.True(v.Low.MetresPerMin < v.Value.MetresPerMin && v.Value.MetresPerMin < v.High.MetresPerMin);
             Assert.NotEmpty(v.OutsideRange);
             Assert.True(ReamingSpeeds.For(v).High.MetresPerMin < v.High.MetresPerMin);
@@ -56,5 +57,17 @@ public class DrillingLaws
     {
         Assert.True(a.Thrust.Value.Newtons < b.Thrust.Value.Newtons);
         Assert.True(a.Torque.Value.NewtonMetres < b.Torque.Value.NewtonMetres);
+    }
+
+    /// <summary>Harder on one scale is harder on the other, and a harder steel is never cut faster.</summary>
+    [Fact]
+    public void Harder_is_harder_and_slower()
+    {
+        Gen.Select(Gen.Double[40, 67], Gen.Double[40, 67]).Sample((a, b) =>
+        {
+            var (soft, hard) = (BrinellHardness.OfRockwellC(Math.Min(a, b)), BrinellHardness.OfRockwellC(Math.Max(a, b)));
+            Assert.True(soft <= hard);
+            Assert.True(CuttingSpeeds.For(null, soft, DrillMetal.Carbide).High.MetresPerMin >= CuttingSpeeds.For(null, hard, DrillMetal.Carbide).High.MetresPerMin);
+        });
     }
 }

@@ -99,7 +99,7 @@ public class DrillingFormulasTests
         Assert.Equal(2, PeckRule.For(TestShop.Mm(6.35), TestShop.Mm(2))!.Value.Mm, 1e-9);
     }
 
-    /// <summary>NAVEDTRA 14345, drill press: feeds 0.001 to 0.002 in up to 1/8 in, 0.004 to 0.007 in from 1/4 to 1/2 in; tool steel 50 to 60 ft/min.</summary>
+    /// <summary>NAVEDTRA 14345, drill press: feeds 0.001 to 0.002 in up to 1/8 in, 0.004 to 0.007 in from 1/4 to 1/2 in. Tool steel 50 to 60 ft/min: common practice, inside the 50 to 70 taught there for alloy steel.</summary>
     [Fact]
     public void Speeds_and_feeds_as_taught()
     {
@@ -107,12 +107,24 @@ public class DrillingFormulasTests
         Assert.Equal(0.007, DrillFeed.For(Length.OfInches(0.5)).High / 25.4, 1e-12);
         Assert.Equal(815, CuttingSpeed.OfFeetPerMin(80).TurnsPerMin(Length.OfInches(0.375)), 0.5);
         var steel = Rules.FindingExamples.SteelOf(TestShop.Hatchet)!;
-        var band = CuttingSpeeds.For(steel, isHardened: false, DrillMetal.HighSpeedSteel);
+        var band = CuttingSpeeds.For(steel, hardenedHb: null, DrillMetal.HighSpeedSteel);
         Assert.Equal((50, 55, 60), (Math.Round(band.Low.FeetPerMin, 6), Math.Round(band.Value.FeetPerMin, 6), Math.Round(band.High.FeetPerMin, 6)));
         var reamed = ReamingSpeeds.For(band);
         Assert.Equal(25, reamed.Low.FeetPerMin, 1e-9);
         Assert.Equal(40, reamed.High.FeetPerMin, 1e-9);
-        Assert.Equal(150, CuttingSpeeds.For(steel, isHardened: false, DrillMetal.Carbide).High.FeetPerMin - 30, 1e-6);
+        Assert.Equal(150, CuttingSpeeds.For(steel, hardenedHb: null, DrillMetal.Carbide).High.FeetPerMin - 30, 1e-6);
+    }
+
+    /// <summary>ASTM E140 table 1: 45 HRC 421 HB, 50 HRC 481 HB, 55 HRC 560 HB, 58 HRC 615 HB. A maker's chart for carbide: 40 m/min at 380 to 440 HB, 30 m/min at 450 to 500 HB.</summary>
+    [Theory]
+    [InlineData(45, 421, 40)]
+    [InlineData(50, 481, 30)]
+    [InlineData(55, 560, 20)]
+    [InlineData(58, 615, 20)]
+    public void Carbide_in_hardened_steel(double hrc, double hb, double most)
+    {
+        Assert.Equal(hb, BrinellHardness.OfRockwellC(hrc), 1e-9);
+        Assert.Equal(most, CuttingSpeeds.For(null, hb, DrillMetal.Carbide).High.MetresPerMin, 0.05);
     }
 
     /// <summary>A third of the drill, common practice; the chisel edge of a standard drill takes 0.18 of it.</summary>
