@@ -9,7 +9,7 @@ public static class FitText
     public static string Size(Length size) => $"{Shown.Mm(size, 3)} ({Shown.Inch(size, 4)})";
 
     /// <summary>"6.350 to 6.365 mm (0.2500 to 0.2506 in)".</summary>
-    public static string Band(Length least, Length most) => $"{Mm(least)} to {Mm(most)} mm ({Inch(least)} to {Inch(most)} in)";
+    public static string Band(Length least, Length most) => least == most ? Size(least) : $"{Mm(least)} to {Mm(most)} mm ({Inch(least)} to {Inch(most)} in)";
 
     /// <summary>"+0.050 mm (+0.0020 in)".</summary>
     public static string Signed(Length off) => $"{Sign(off)}{Shown.Mm(off, 3)} ({Sign(off)}{Shown.Inch(off, 4)})";
