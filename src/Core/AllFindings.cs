@@ -32,6 +32,7 @@ public static class AllFindings
             DrillCareFindings.TooLong(results),
             DrillCareFindings.Hard(results),
             DrillCareFindings.NoDrillBeforeReaming(results),
+            PinFitFindings.Of(results),
             InsideRadiusFindings.Curves(results),
             InsideRadiusFindings.Corners(results),
             PlungeFindings.Line(results),

@@ -164,6 +164,9 @@ public static class FindingCodes
     /// <summary>A hole measured far from its place.</summary>
     public const string MeasuredFarOff = "measured.far-off";
 
+    /// <summary>A rod that may not go into its hole.</summary>
+    public const string RodTight = "fit.rod-tight";
+
     /// <summary>A measured hole that its rod does not pass.</summary>
     public const string MeasuredRod = "measured.rod";
 
@@ -215,6 +218,7 @@ public static class FindingCodes
             new(MeasuredScrap, Severity.Error, "A measured hole of the guide piece cannot be mended; a warning on other pieces."),
             new(MeasuredNotInPlan, Severity.Warning, "A hole was measured that the plan does not have."),
             new(MeasuredFarOff, Severity.Warning, "A hole was measured more than 2 mm from its planned place: mistyped, or measured from other edges."),
+            new(RodTight, Severity.Warning, "The rod the plan names may not go into its hole as the hole comes out."),
             new(MeasuredRod, Severity.Warning, "The rod does not pass a measured hole, or sits too loose in it."),
             new(MeasuredIncomplete, Severity.Note, "Only some holes of the guide piece were measured."),
             new(BenchEdge, Severity.Note, "What was assumed about the edges to measure from."),

@@ -44,6 +44,10 @@ public static class OpenWork
     /// <param name="planPath">Where it lies.</param>
     internal static Checked<OpenedWork> For(Plan plan, string planPath) => FindShop(planPath, named: null).Then(shop => With(plan, planPath, shop));
 
+    /// <summary>A shop by itself: the one named, else shop.toml of the folder one stands in, else the person's own, else the built-in one.</summary>
+    /// <param name="shopPath">The shop file; null: looked for.</param>
+    internal static Checked<Shop> ShopAlone(string? shopPath) => FindShop("", shopPath).Then(found => Checked<Shop>.Good(found.Shop));
+
     private static Checked<OpenedWork> With(Plan plan, string planPath, FoundShop shop)
         => FindSteel(plan.Stock.Steel, shop.Folder).Then(steel => MeasuredBeside.Read(planPath).Then(measured => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan, shop.Shop, shop.Words, steel.Steel) { Measured = measured })));
 

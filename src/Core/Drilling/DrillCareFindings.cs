@@ -67,15 +67,15 @@ public static class DrillCareFindings
         {
             var (drill, owned) = HoleTools.BeforeReaming(r.Shop, size.First().Diameter);
             if (owned) continue;
-            var (least, most) = HoleTools.StockToReam(size.First().Diameter);
+            var (least, most) = ReamingStock.For(size.First().Diameter);
             yield return ShopFinding.Of(r.Shop, new Finding(
                 FindingCodes.NoDrillBeforeReaming,
                 Severity.Warning,
                 RefusedFindings.Named(size),
                 size.First().At,
                 $"No drill of the shop leaves what a {Shown.Trimmed(size.Key, 2)} mm reamer needs.",
-                $"no drill of {Shown.Both(Length.OfMm(size.Key - most))} to {Shown.Both(Length.OfMm(size.Key - least))}",
-                $"{Shown.Both(Length.OfMm(least))} to {Shown.Both(Length.OfMm(most))} left on the diameter",
+                $"no drill of {Shown.Both(Length.OfMm(size.Key) - most)} to {Shown.Both(Length.OfMm(size.Key) - least)}",
+                $"{Shown.Both(least)} to {Shown.Both(most)} left on the diameter",
                 SourceTag.CommonPractice,
                 $"buy a {drill.Name} drill"));
         }

@@ -15,16 +15,12 @@ internal static class HoleTools
     /// <summary>The drill before the reamer: of those owned the largest that leaves enough; a drill that leaves the middle of what is wanted when none is owned.</summary>
     public static (DrillSize Size, bool IsOwned) BeforeReaming(Shop shop, Length reamed)
     {
-        var (least, most) = StockToReam(reamed);
-        var fit = shop.Drills.Where(d => (reamed - d.Diameter).Mm >= least - 1e-6 && (reamed - d.Diameter).Mm <= most + 1e-6).MaxBy(d => d.Diameter.Mm);
+        var fit = NearestDrills.ToReam(shop.Drills, reamed);
         if (fit is not null) return (fit, true);
-        var wanted = DrillSeries.OfMm(Math.Round(10 * (reamed.Mm - (0.5 * (least + most))), MidpointRounding.AwayFromZero) / 10);
+        var (least, most) = ReamingStock.ByMm(reamed);
+        var wanted = DrillSeries.OfMm(Math.Round(10 * (reamed.Mm - (0.5 * (least + most).Mm)), MidpointRounding.AwayFromZero) / 10);
         return (wanted, false);
     }
-
-    /// <summary>Steel to leave for the reamer on the diameter, mm: 0.15 to 0.25 up to 5 mm, 0.2 to 0.35 up to 20 mm, 0.3 to 0.55 above, what the drill cuts over counted; common practice.</summary>
-    public static (double LeastMm, double MostMm) StockToReam(Length reamed)
-        => reamed.Mm <= 5 ? (0.15, 0.25) : reamed.Mm <= 20 ? (0.2, 0.35) : (0.3, 0.55);
 
     /// <summary>The smallest spot drill; null when none is written down.</summary>
     public static PointedTool? Spot(Shop shop) => shop.SpotDrills.IsDefaultOrEmpty ? null : shop.SpotDrills[0];
