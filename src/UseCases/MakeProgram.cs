@@ -99,7 +99,7 @@ public static class MakeProgram
             $"stock {Shown.Both(Length.OfMm(setUp.Stock.Width))} by {Shown.Both(Length.OfMm(setUp.Stock.Height))} by {Shown.Both(Length.OfMm(setUp.ThicknessMm))}",
         };
         remarks.AddRange(setUp.Clamps.Select(c => $"{c.Name}: x {Shown.Number(c.Box.MinX, 0)} to {Shown.Number(c.Box.MaxX, 0)} mm, y {Shown.Number(c.Box.MinY, 0)} to {Shown.Number(c.Box.MaxY, 0)} mm, no higher than {Shown.Number(c.TopZMm, 0)} mm"));
-        remarks.AddRange(setUp.Pins.Select(p => $"pin {Shown.Both(Length.OfMm(p.DiameterMm))} through hole {p.Name} at x {Shown.Number(p.At.X, 3)} mm, y {Shown.Number(p.At.Y, 3)} mm, below the upper face of the stock"));
+        remarks.AddRange(setUp.Pins.Select(p => $"pin {Shown.Both(Length.OfMm(p.DiameterMm))} in hole {p.Name} at x {Shown.Trimmed(p.At.X, 3)} mm, y {Shown.Trimmed(p.At.Y, 3)} mm"));
         remarks.AddRange(program.LeftOut.Select(l => "NOT DONE HERE: " + l));
         remarks.Add("run it in the air first; the machine's manual and local rules come first");
         return Rs274Writer.Write(program.Path, new ProgramDialect(ways.Units == LengthUnit.Inch, ways.HasDrillCycles, ways.HasArcs, ways.HasHelix, ways.HasToolChange), remarks);

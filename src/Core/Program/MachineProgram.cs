@@ -10,6 +10,12 @@ namespace Tangwright.Core;
 /// <param name="LeftOut">What the program does not do, and why; empty when it does all.</param>
 public sealed record MachineProgram(Toolpath Path, ProgramSetUp SetUp, WantedPart Wanted, ImmutableArray<string> LeftOut)
 {
+    /// <summary>Where tabs hold the piece in the stock, on the way of the tool, from the program's zero, mm.</summary>
+    public ImmutableArray<Point> Tabs { get; init; } = [];
+
+    /// <summary>Inside corners left round, for the file.</summary>
+    public ImmutableArray<RoundCorner> ToFile { get; init; } = [];
+
     /// <summary>A hole or an outline may be this far off, mm; common practice for a small mill.</summary>
     public const double ToleranceMm = 0.05;
 
@@ -37,8 +43,11 @@ public sealed record MachineProgram(Toolpath Path, ProgramSetUp SetUp, WantedPar
         var stock = StockOnTable.Of(results, zero);
         var shift = Transform.Shift(-zero);
         var outline = plan.Outline.Transformed(shift);
-        var profile = choice.Work == ProgramWork.Holes ? (Cut: null, Why: "it is cut in the clamping after") : ProfileCut.Of(results, outline, mill);
+        var profile = choice.Work == ProgramWork.Holes ? (Cut: null, Why: "it is cut in the clamping after") : ProfileCut.Of(results, outline, mill, zero);
         var clamps = ClampPlaces.Of(shop, stock, outline, made, zero, profile.Cut?.Mill);
+        WantedHole Wanted(PlacedHole h) => new(h.Name, shift.Map(h.MadeAt), h.MadeDiameter.Mm);
+        ImmutableArray<WantedHole> onPins = [.. pins.Select(Wanted)];
+        if (clamps.IsEmpty && !onPins.IsEmpty) clamps = PinPlaces.Nuts(onPins, outline);
         if (profile.Cut is not null && clamps.IsEmpty)
         {
             profile = new(null, "there is no room for two clamps outside the profile");
@@ -47,13 +56,17 @@ public sealed record MachineProgram(Toolpath Path, ProgramSetUp SetUp, WantedPar
 
         if (clamps.IsEmpty) return No("there is no place for two clamps clear of the holes", "leave more steel at the ends (end_allowance), or write down a smaller clamp");
         if (profile.Cut is null) left.Add("outline: " + profile.Why);
+        else left.AddRange(profile.Cut.Corners.Select(c => $"inside corner at x {Shown.Mm(Length.OfMm(c.At.X + zero.X))}, y {Shown.Mm(Length.OfMm(c.At.Y + zero.Y))} of the plan: the {profile.Cut.Mill.Name} leaves {Shown.Mm(Length.OfMm(c.Mm))}; file it"));
         if (made.IsEmpty && profile.Cut is null) return No("nothing is left for it to do: " + string.Join("; ", left), "give the shop a tool for it, or make the holes on another machine");
 
         var travel = mill is { TravelX: { } x, TravelY: { } y } ? new Box(stock.Centre.X - (x.Mm / 2), stock.Centre.Y - (y.Mm / 2), stock.Centre.X + (x.Mm / 2), stock.Centre.Y + (y.Mm / 2)) : (Box?)null;
-        WantedHole Wanted(PlacedHole h) => new(h.Name, shift.Map(h.MadeAt), h.MadeDiameter.Mm);
-        var setUp = new ProgramSetUp(mill, zero, ZeroText.Of(bench, zeroHole, pins.Length > 0), stock, plan.Stock.Thickness.Mm, SpoilMm, travel, mill.TravelZ?.Mm, clamps) { Pins = [.. pins.Select(Wanted)] };
+        var setUp = new ProgramSetUp(mill, zero, ZeroText.Of(bench, zeroHole, pins.Length > 0), stock, plan.Stock.Thickness.Mm, SpoilMm, travel, mill.TravelZ?.Mm, clamps) { Pins = onPins };
         var path = ToolpathOf.The(plan, setUp, made, profile.Cut);
-        return Checked<MachineProgram>.Good(new(path, setUp, new WantedPart([.. made.Select(h => Wanted(h.Hole))], profile.Cut is null ? null : outline, ToleranceMm), [.. left]));
+        return Checked<MachineProgram>.Good(new(path, setUp, new WantedPart([.. made.Select(h => Wanted(h.Hole))], profile.Cut?.Shape, ToleranceMm), [.. left])
+        {
+            Tabs = [.. profile.Cut?.TabCentres ?? []],
+            ToFile = profile.Cut?.Corners ?? [],
+        });
 
         Checked<MachineProgram> No(string why, string remedy) => Checked<MachineProgram>.Bad([Fault.OfFile(mill.Name, why, remedy)]);
     }

@@ -39,7 +39,7 @@ public static class ProgramText
     {
         yield return $"stock: {Both(s.Stock.Width)} by {Both(s.Stock.Height)} by {Both(s.ThicknessMm)}, on a spoil board at least {Both(s.SpoilMm)} thick";
         foreach (var c in s.Clamps) yield return $"{c.Name}: x {Both(c.Box.MinX)} to {Both(c.Box.MaxX)}, y {Both(c.Box.MinY)} to {Both(c.Box.MaxY)}, no higher than {Both(c.TopZMm)}";
-        foreach (var p in s.Pins) yield return $"pin {Both(p.DiameterMm)} through hole {p.Name}, its head below the upper face of the stock";
+        foreach (var p in s.Pins) yield return $"pin {Both(p.DiameterMm)} in hole {p.Name} places the piece: {(s.Clamps.Any(c => c.Box.Holds(p.At)) ? "threaded, with washer and nut" : "its end below the upper face of the stock")}";
     }
 
     private static string Both(double mm) => Shown.Both(Length.OfMm(mm));
