@@ -55,19 +55,27 @@ public static class MakeProgram
             var reading = ProgramReader.Read(text, tools, mill.ProgramWays.HasToolChange, ProgramReader.Anywhere);
             var troubles = ProgramSweep.Of(reading, tools, program.SetUp, program.Wanted);
             if (!troubles.IsEmpty) return Checked<CheckedProgram>.Bad(troubles.Select(t => Fault.OfFile(mill.Name, $"the program fails the check and was not written: {(t.Line > 0 ? $"line {t.Line}, " : "")}{t.Message}", t.Remedy)));
-            var minutes = ProgramTime.Of(reading.Motions, tools, mill.RapidMmPerMin ?? ProgramTime.UsualRapidMmPerMin);
-            return Checked<CheckedProgram>.Good(new(results, new(mill, fileName, program, minutes, reading.Motions.Length, []), text));
+            var times = ProgramTime.Of(reading.Motions, tools, mill.RapidMmPerMin ?? ProgramTime.UsualRapidMmPerMin);
+            return Checked<CheckedProgram>.Good(new(results, new(mill, fileName, program, times, reading.Motions.Length, []), text));
         });
 
-    /// <summary>What came of it for a sheet or a page; null when the shop has no mill under computer control.</summary>
-    internal static (ProgramReport Report, CheckedProgram? Made)? Tried(Results results, string stem, string? machine, ProgramChoice choice)
+    /// <summary>What goes with a packet: one program for one clamping; two where the profile can only be cut with the piece on pins. Empty when the shop has no mill under computer control.</summary>
+    /// <param name="results">What was computed.</param>
+    /// <param name="stem">The plan's name without folder and ending.</param>
+    internal static ImmutableArray<(ProgramReport Report, CheckedProgram? Made)> All(Results results, string stem)
     {
-        if (!HasMill(results.Shop)) return null;
+        if (!HasMill(results.Shop)) return [];
+        var all = Tried(results, stem, ProgramChoice.Usual);
+        if (all.Made?.Program.Wanted.Outline is not null) return [all];
+        var (holes, profile) = (Tried(results, stem, new(ProgramWork.Holes, null)), Tried(results, stem, new(ProgramWork.Profile, null)));
+        return holes.Made is not null && profile.Made is not null ? [holes, profile] : [all];
+    }
+
+    private static (ProgramReport Report, CheckedProgram? Made) Tried(Results results, string stem, ProgramChoice choice)
+    {
         var file = FileName(stem, choice);
-        var made = For(results, machine, choice, file);
-        if (made.IsGood) return (made.Value.Report, made.Value);
-        var mill = results.Shop.Machines.First(m => m.Kind == MachineKind.CncMill && (machine is null || m.Name == machine));
-        return (new(mill, file, null, [], 0, made.Faults), null);
+        var made = For(results, machine: null, choice, file);
+        return made.IsGood ? (made.Value.Report, made.Value) : (new(results.Shop.Machines.First(m => m.Kind == MachineKind.CncMill), file, null, [], 0, made.Faults), null);
     }
 
     /// <summary>NAME.ngc; of two clampings NAME-holes.ngc and NAME-profile.ngc.</summary>

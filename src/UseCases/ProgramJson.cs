@@ -15,22 +15,23 @@ public static class ProgramJson
         w.WriteString("file", written.File);
         w.WriteString("machine", report.Machine.Name);
         w.WriteNumber("checked_moves", report.Moves);
-        w.Number("running_min", report.TotalMinutes);
-        w.Number("tool_changes_min", report.ChangeMinutes);
+        w.Number("running_min", report.RunningSeconds / 60);
+        w.Number("tool_changes_min", report.ChangeSeconds / 60);
         w.WriteString("zero", setUp.ZeroInWords);
         w.Place("zero_in_plan", setUp.ZeroAt);
         w.Number("stock_thickness_mm", setUp.ThicknessMm);
         w.Number("safe_height_mm", program.Path.SafeZMm);
-        w.List("tools", report.Minutes, t =>
+        w.List("tools", report.Tools, t =>
         {
             w.WriteNumber("number", t.Tool.Number);
             w.WriteString("tool", t.Tool.Name);
             w.Number("diameter_mm", t.Tool.DiameterMm);
-            w.Number("speed_rpm", t.TurnsPerMin);
+            w.Number("least_speed_rpm", t.SlowestTurnsPerMin);
+            w.Number("greatest_speed_rpm", t.FastestTurnsPerMin);
             w.Number("least_feed_mm_per_min", t.SlowestMmPerMin);
             w.Number("greatest_feed_mm_per_min", t.FastestMmPerMin);
-            w.Number("cutting_min", t.CuttingMinutes);
-            w.Number("crossing_min", t.CrossingMinutes);
+            w.Number("cutting_min", t.CuttingSeconds / 60);
+            w.Number("crossing_min", t.CrossingSeconds / 60);
         });
         w.List("clamps", setUp.Clamps, c =>
         {

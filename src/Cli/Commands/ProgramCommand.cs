@@ -50,7 +50,7 @@ internal static class ProgramCommand
         Says.Line($"checked: {report.Moves} moves, {ProgramText.Made(program)}");
         Says.Line($"time: {ProgramText.Time(report)}");
         Says.Line();
-        foreach (var t in report.Minutes) Says.Line("  " + ProgramText.Tool(t));
+        foreach (var t in report.Tools) Says.Line("  " + ProgramText.Tool(t));
         Says.Line();
         Says.Line("zero: " + program.SetUp.ZeroInWords);
         foreach (var line in ProgramText.SetUp(program.SetUp)) Says.Line(line);

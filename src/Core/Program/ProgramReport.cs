@@ -7,14 +7,14 @@ namespace Tangwright.Core;
 /// <param name="Machine">The mill.</param>
 /// <param name="FileName">Name of the program's file.</param>
 /// <param name="Program">What it does; null when it could not be made or failed the check.</param>
-/// <param name="Minutes">Time of each tool.</param>
+/// <param name="Tools">Its tools with their time, in order.</param>
 /// <param name="Moves">Moves that were checked.</param>
 /// <param name="Refusals">Why there is none; empty when there is one.</param>
-public sealed record ProgramReport(Machine Machine, string FileName, MachineProgram? Program, ImmutableArray<ToolMinutes> Minutes, int Moves, ImmutableArray<Fault> Refusals)
+public sealed record ProgramReport(Machine Machine, string FileName, MachineProgram? Program, ImmutableArray<ToolTime> Tools, int Moves, ImmutableArray<Fault> Refusals)
 {
-    /// <summary>Running time, min.</summary>
-    public double TotalMinutes => Minutes.Sum(t => t.CuttingMinutes + t.CrossingMinutes);
+    /// <summary>Running time, s.</summary>
+    public double RunningSeconds => Tools.Sum(t => t.CuttingSeconds + t.CrossingSeconds);
 
-    /// <summary>Time to change tools by hand, min.</summary>
-    public double ChangeMinutes => Minutes.Length * (Machine.ToolChangeSeconds ?? DrillTime.UsualChangeSeconds) / 60;
+    /// <summary>Time to put the tools in, s.</summary>
+    public double ChangeSeconds => Tools.Length * (Machine.ToolChangeSeconds ?? DrillTime.UsualChangeSeconds);
 }

@@ -5,15 +5,16 @@ namespace Tangwright.Core;
 
 /// <summary>Time of one tool in a program.</summary>
 /// <param name="Tool">The tool.</param>
-/// <param name="TurnsPerMin">Spindle speed, rpm.</param>
-/// <param name="CuttingMinutes">At feed, min.</param>
-/// <param name="CrossingMinutes">Not cutting, and waiting for the spindle, min.</param>
+/// <param name="SlowestTurnsPerMin">Least spindle speed, rpm.</param>
+/// <param name="FastestTurnsPerMin">Greatest spindle speed, rpm.</param>
+/// <param name="CuttingSeconds">At feed, s.</param>
+/// <param name="CrossingSeconds">Not cutting, and waiting for the spindle, s.</param>
 /// <param name="SlowestMmPerMin">Least feed, mm/min.</param>
 /// <param name="FastestMmPerMin">Greatest feed, mm/min.</param>
-public sealed record ToolMinutes(ProgramTool Tool, double TurnsPerMin, double CuttingMinutes, double CrossingMinutes, double SlowestMmPerMin, double FastestMmPerMin);
+public sealed record ToolTime(ProgramTool Tool, double SlowestTurnsPerMin, double FastestTurnsPerMin, double CuttingSeconds, double CrossingSeconds, double SlowestMmPerMin, double FastestMmPerMin);
 
 /// <summary>How long a program runs, from the motions as read. Speeding up and slowing down are not counted: a machine takes longer, the more so the shorter its moves.</summary>
-[Formula("time of a machine program, min", SourceTag.CommonPractice, "t = sum of L / F over its moves at feed and at the machine's speed without cutting, 2 s a tool for the spindle")]
+[Formula("time of a machine program, s", SourceTag.CommonPractice, "t = sum of L / F over its moves at feed and at the machine's speed without cutting, 2 s a tool for the spindle")]
 public static class ProgramTime
 {
     /// <summary>Speed of a move that does not cut when the shop file does not say, mm/min; common practice.</summary>
@@ -26,15 +27,16 @@ public static class ProgramTime
     /// <param name="motions">The motions as read.</param>
     /// <param name="tools">The tools of the program.</param>
     /// <param name="rapidMmPerMin">Speed of a move that does not cut, mm/min.</param>
-    public static ImmutableArray<ToolMinutes> Of(ImmutableArray<Motion> motions, ImmutableArray<ProgramTool> tools, double rapidMmPerMin)
+    public static ImmutableArray<ToolTime> Of(ImmutableArray<Motion> motions, ImmutableArray<ProgramTool> tools, double rapidMmPerMin)
         => [.. motions.Where(m => m.IsKnown() && m.Tool > 0).GroupBy(m => m.Tool).Select(g =>
         {
             var cuts = g.Where(m => m.Kind != MotionKind.Rapid).ToArray();
-            return new ToolMinutes(
+            return new ToolTime(
                 tools.First(t => t.Number == g.Key),
-                g.Max(m => m.TurnsPerMin),
-                cuts.Sum(m => LengthMm(m) / m.MmPerMin),
-                (g.Where(m => m.Kind == MotionKind.Rapid).Sum(LengthMm) / rapidMmPerMin) + (SpindleSeconds / 60),
+                cuts.Select(m => m.TurnsPerMin).DefaultIfEmpty(0).Min(),
+                cuts.Select(m => m.TurnsPerMin).DefaultIfEmpty(0).Max(),
+                60 * cuts.Sum(m => LengthMm(m) / m.MmPerMin),
+                (60 * g.Where(m => m.Kind == MotionKind.Rapid).Sum(LengthMm) / rapidMmPerMin) + SpindleSeconds,
                 cuts.Select(m => m.MmPerMin).DefaultIfEmpty(0).Min(),
                 cuts.Select(m => m.MmPerMin).DefaultIfEmpty(0).Max());
         })];
