@@ -17,24 +17,19 @@ public static class ProgramText
     public static string Time(ProgramReport report)
         => $"about {HoleStepText.Time(report.RunningSeconds)} running, and {HoleStepText.Time(report.ChangeSeconds)} to put in {report.Tools.Length} {(report.Tools.Length == 1 ? "tool" : "tools")}";
 
-    /// <summary>Feed of a tool: "60 to 240 mm/min (2.4 to 9.4 in/min)".</summary>
-    public static string Feed(ToolTime t, UnitsShown units)
+    /// <summary>Feed of a tool in mm/min or in/min: "60 to 240".</summary>
+    public static string Feed(ToolTime t, bool inch)
     {
-        string Band(double perUnit, int decimals)
-        {
-            var (low, high) = (Shown.Trimmed(t.SlowestMmPerMin / perUnit, decimals), Shown.Trimmed(t.FastestMmPerMin / perUnit, decimals));
-            return low == high ? low : $"{low} to {high}";
-        }
-
-        var (mm, inch) = (Band(1, 0) + " mm/min", Band(Length.MmPerInch, 1) + " in/min");
-        return units switch { UnitsShown.Mm => mm, UnitsShown.Inch => inch, _ => $"{mm} ({inch})" };
+        string One(double mmPerMin) => inch ? Shown.Trimmed(mmPerMin / Length.MmPerInch, 1) : Shown.Trimmed(mmPerMin, 0);
+        var (low, high) = (One(t.SlowestMmPerMin), One(t.FastestMmPerMin));
+        return low == high ? low : $"{low} to {high}";
     }
 
-    /// <summary>Speed of a tool: "2264 rpm", "2264 to 4244 rpm".</summary>
+    /// <summary>Speed of a tool, rpm: "2264", "2264 to 4244".</summary>
     public static string Speed(ToolTime t)
     {
         var (low, high) = (Shown.Number(t.SlowestTurnsPerMin, 0), Shown.Number(t.FastestTurnsPerMin, 0));
-        return (low == high ? low : $"{low} to {high}") + " rpm";
+        return low == high ? low : $"{low} to {high}";
     }
 
     /// <summary>Time of a tool: "40 s".</summary>
@@ -47,7 +42,7 @@ public static class ProgramText
         var (s, ways) = (program.SetUp, report.Machine.ProgramWays);
         yield return $"Spoil board on the table, flat, at least {Both(s.SpoilMm)} thick: tools come through the stock.";
         yield return s.Pins.IsEmpty ? "Stock deburred, flat on the board, square to the travel of the table, the side in the drawing up." : "Two pins set into the board; the piece slips over both, flat on the board, the side in the drawing up.";
-        yield return "Clamps as drawn and no higher than written; tight; nothing else on the board.";
+        yield return s.Clamps.Any(c => s.Pins.Any(p => c.Box.Holds(p.At))) ? "Washers and nuts on the pins, tight and no higher than written; nothing else on the board." : "Clamps as drawn and no higher than written, tight; nothing else on the board.";
         yield return $"Zero of G54: x 0, y 0 at {s.ZeroInWords.Split(';')[0]}{(s.ZeroInWords.Split(';').Length > 2 ? " and" + s.ZeroInWords.Split(';')[1] : "")}; z 0 at the upper face of the stock.";
         yield return ways.HasToolChange ? "Every tool in its place, its length measured or touched off." : "The program stops (M0) for every tool: put it in, touch its tip off at z 0, go on.";
         yield return $"{report.FileName} loaded; the control is set to {(ways.Units == LengthUnit.Inch ? "inch" : "mm")}.";
@@ -62,7 +57,7 @@ public static class ProgramText
 
     /// <summary>A tool in one line.</summary>
     public static string Tool(ToolTime t)
-        => $"T{t.Tool.Number} {t.Tool.Name}: {Speed(t)}, {Feed(t, UnitsShown.Both)}, {Time(t)}";
+        => $"T{t.Tool.Number} {t.Tool.Name}: {Speed(t)} rpm, {Feed(t, inch: false)} mm/min ({Feed(t, inch: true)} in/min), {Time(t)}";
 
     /// <summary>Stock, clamps and pins, a line each.</summary>
     public static IEnumerable<string> SetUp(ProgramSetUp s)

@@ -17,7 +17,7 @@ internal static class SetUpDrawing
         var s = program.SetUp;
         Box Plan(Box b) => new(b.MinX + s.ZeroAt.X, b.MinY + s.ZeroAt.Y, b.MaxX + s.ZeroAt.X, b.MaxY + s.ZeroAt.Y);
         var stock = Plan(s.Stock);
-        var real = s.Clamps.Aggregate(stock, (all, c) => { var b = Plan(c.Box); return all.With(new Box(b.MinX, b.MinY, b.MaxX, b.MaxY)); }).With(s.ZeroAt);
+        var real = s.Clamps.Aggregate(stock, (all, c) => all.With(Plan(c.Box))).With(s.ZeroAt);
         var most = new Box(room.MinX + 8, room.MaxY - MostMm - AboveMm, room.MaxX - 8, room.MaxY - AboveMm);
         var view = PieceView.Fit(request.Results, real, most);
         var spare = (most.Height - (real.Height * view.Factor)) / 2;
@@ -40,10 +40,10 @@ internal static class SetUpDrawing
         foreach (var t in program.Tabs) canvas.Fill(Path.Circle(view.On(t + s.ZeroAt), TabMm));
         Zero(canvas, view.On(s.ZeroAt));
 
-        LabelRail.Draw(canvas, s.Clamps.Select(c => new Pointer(c.Name, view.On(Plan(c.Box).Centre))).Concat(program.Tabs.Take(1).Select(t => new Pointer(program.Tabs.Length == 1 ? "tab" : $"{program.Tabs.Length} tabs", view.On(t + s.ZeroAt)))), on.MaxY + 5, room.MinX, room.MaxX, Canvas.TextMm, bold: true);
+        LabelRail.Draw(canvas, s.Clamps.Where(c => !s.Pins.Any(p => c.Box.Holds(p.At))).Select(c => new Pointer(c.Name, view.On(Plan(c.Box).Centre))).Concat(program.Tabs.Take(1).Select(t => new Pointer(program.Tabs.Length == 1 ? "tab" : $"{program.Tabs.Length} tabs", view.On(t + s.ZeroAt)))), on.MaxY + 5, room.MinX, room.MaxX, Canvas.TextMm, bold: true);
         LabelRail.Draw(canvas, program.Wanted.Holes.Select(h => new Pointer(h.Name, view.On(h.At + s.ZeroAt))).Append(new Pointer("ZERO", view.On(s.ZeroAt))).Concat(s.Pins.Skip(s.Pins.Any(p => p.At.Length < 1e-6) ? 1 : 0).Select(p => new Pointer("pin " + p.Name, view.On(p.At + s.ZeroAt)))), on.MinY - 10, room.MinX, room.MaxX, Canvas.TextMm, bold: true);
         var y = on.MinY - BelowMm - 3;
-        canvas.Fitted($"Scale {view.ScaleName}; do not measure from this drawing. x to the right, y up, z up from the upper face. Zero: {s.ZeroInWords}.", new Point(room.MinX, y), room.Width, 3);
+        canvas.Fitted($"Scale {view.ScaleName}; do not measure from this drawing. x to the right, y up, z up from the upper face.", new Point(room.MinX, y), room.Width, 3);
         canvas.Line(new Point(room.MinX, y - 2.5), new Point(room.MaxX, y - 2.5), Pen.Wide);
         return room with { MaxY = y - 3 };
     }

@@ -21,9 +21,9 @@ internal static class SetUpSheet
     private static ImmutableArray<Sheet> Made(SheetRequest request, ProgramReport report, MachineProgram program)
     {
         var heading = $"Set-up for the {report.Machine.Name}";
-        var first = SheetTop.New(request, Key, Title, heading, $"{report.FileName}: {ProgramText.Made(program)}; {ProgramText.Time(report)}. All {report.Moves} moves were read back and swept through stock and clamps. {ProgramText.Caution}");
+        var first = SheetTop.New(request, Key, Title, heading, $"{report.FileName}: {ProgramText.Made(program)}; {ProgramText.Time(report)}. All {report.Moves} moves were read back and swept through stock and clamps.");
         var width = first.Room.Width;
-        first = first with { Room = SetUpDrawing.Draw(first.Canvas, request, program, first.Room) };
+        first = first with { Room = SetUpDrawing.Draw(first.Canvas, request, program, Cautioned(first.Canvas, first.Room)) };
         FlowRow[] rows =
         [
             .. Places(request, program.SetUp),
@@ -42,26 +42,37 @@ internal static class SetUpSheet
         return Flow.Over(first, () => SheetTop.New(request, Key, Title, heading, "Continued."), head: null, report.Refusals.Select(f => Line($"{f.Message}. What to do: {f.Remedy}.", width, bold: false)), after: Notes.Draw);
     }
 
+    private static Box Cautioned(Canvas canvas, Box room)
+    {
+        const int MostLines = 7;
+        var height = TextSpace.Lines(ProgramText.Caution, room.Width - 4, 3, bold: false, MostLines).Length * TextSpace.LineMm(3);
+        canvas.Frame4(new Box(room.MinX, room.MaxY - height - 3, room.MaxX, room.MaxY), new Pen(0.7));
+        canvas.Wrapped(ProgramText.Caution, new Point(room.MinX + 2, room.MaxY - 1.5), room.Width - 4, 3, mostLines: MostLines);
+        return room with { MaxY = room.MaxY - height - 5 };
+    }
+
     private static IEnumerable<FlowRow> Places(SheetRequest request, ProgramSetUp s)
     {
         yield return Row(request, "Stock", "", ("along", s.Stock.Width, null), ("across", s.Stock.Height, null), ("thick", s.ThicknessMm, null));
-        foreach (var c in s.Clamps) yield return Row(request, c.Name, "", ("x", c.Box.MinX, c.Box.MaxX), ("y", c.Box.MinY, c.Box.MaxY), ("no higher than", c.TopZMm, null));
+        foreach (var c in s.Clamps) yield return Row(request, c.Name, "", ("x", c.Box.MinX, c.Box.MaxX), ("y", c.Box.MinY, c.Box.MaxY), ("highest", c.TopZMm, null));
         foreach (var p in s.Pins) yield return Row(request, $"Pin in {p.Name}", s.Clamps.Any(c => c.Box.Holds(p.At)) ? "threaded, washer and nut" : "below the face", ("x", p.At.X, null), ("y", p.At.Y, null), ("⌀", p.DiameterMm, null));
     }
 
     /// <summary>A name and three sizes, large in the first unit.</summary>
     private static FlowRow Row(SheetRequest request, string name, string small, params (string What, double FromMm, double? ToMm)[] sizes) => new(RowMm, (canvas, box) =>
     {
-        var column = (box.Width - Left) / 3.9;
+        var names = 0.3 * (box.Width - Left);
+        var column = (box.Width - Left - names) / 3;
         canvas.TickBox(box.MinX, box.MaxY - 6);
-        canvas.Fitted(name, new Point(box.MinX + Left, box.MaxY - 7), (0.9 * column) - 1, Canvas.LargeMm, bold: true);
-        if (small.Length > 0) canvas.Fitted(small, new Point(box.MinX + Left, box.MinY + 1.2), (0.9 * column) - 1, Canvas.SmallMm);
+        canvas.Fitted(name, new Point(box.MinX + Left, box.MaxY - 7), names - 2, Canvas.LargeMm, bold: true);
+        if (small.Length > 0) canvas.Fitted(small, new Point(box.MinX + Left, box.MinY + 1.2), names - 2, Canvas.SmallMm);
         var inch = SizeBlock.InchFirst(request);
         for (var i = 0; i < sizes.Length; i++)
         {
-            var x = box.MinX + Left + ((0.9 + i) * column);
+            var x = box.MinX + Left + names + (i * column);
             var (what, from, to) = sizes[i];
-            string In(bool inches) => FigureText.Figure(Length.OfMm(from), inches) + (to is { } end ? " to " + FigureText.Figure(Length.OfMm(end), inches) : "");
+            string One(double mm, bool inches) => inches ? Shown.Trimmed(mm / Length.MmPerInch, 3) : Shown.Trimmed(mm, 2);
+            string In(bool inches) => One(from, inches) + (to is { } end ? " to " + One(end, inches) : "");
             canvas.Fitted(In(inch), new Point(x, box.MaxY - 7), column - 2, Canvas.LargeMm, bold: true);
             canvas.Fitted($"{what}, {(inch ? "in" : "mm")}{(request.Units == UnitsShown.Both ? $" ({In(!inch)} {(inch ? "mm" : "in")})" : "")}", new Point(x, box.MinY + 1.2), column - 2, 3);
         }
@@ -78,10 +89,12 @@ internal static class SetUpSheet
         canvas.Fitted(ProgramText.Time(t), new Point(x, under), column, 3);
         x += 1.6 * column;
         canvas.Fitted(ProgramText.Speed(t), new Point(x, y), (1.1 * column) - 2, Canvas.LargeMm, bold: true);
+        canvas.Fitted("rpm", new Point(x, under), column, 3);
         x += 1.1 * column;
         var inch = SizeBlock.InchFirst(request);
-        canvas.Fitted(ProgramText.Feed(t, inch ? UnitsShown.Inch : UnitsShown.Mm), new Point(x, y), box.MaxX - x, Canvas.LargeMm, bold: true);
-        if (request.Units == UnitsShown.Both) canvas.Fitted(ProgramText.Feed(t, inch ? UnitsShown.Mm : UnitsShown.Inch), new Point(x, under), box.MaxX - x, 3);
+        string Unit(bool inches) => inches ? "in/min" : "mm/min";
+        canvas.Fitted(ProgramText.Feed(t, inch), new Point(x, y), box.MaxX - x, Canvas.LargeMm, bold: true);
+        canvas.Fitted(Unit(inch) + (request.Units == UnitsShown.Both ? $" ({ProgramText.Feed(t, !inch)} {Unit(!inch)})" : ""), new Point(x, under), box.MaxX - x, 3);
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
     });
 
