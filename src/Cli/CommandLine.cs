@@ -37,6 +37,7 @@ internal static class CommandLine
             CompareCommand.Make(),
             TemplateCommand.Make(),
             PacketCommand.Make(),
+            ProgramCommand.Make(),
             ImportCommand.Make(),
             ExportCommand.Make(),
             MeasureCommand.Make(),

@@ -58,6 +58,9 @@ public sealed record SheetRequest(
     /// <summary>Sheet numbers by key of the kind; the packet fills them in once it has counted the sheets.</summary>
     public ImmutableDictionary<string, SheetSpan> SheetNumbers { get; init; } = ImmutableDictionary<string, SheetSpan>.Empty;
 
+    /// <summary>Programs for a mill under computer control, made when first looked at; empty when the shop has none.</summary>
+    public Lazy<ImmutableArray<ProgramReport>> Programs { get; init; } = new([]);
+
     /// <summary>Sheets in the packet; 0 until they are counted.</summary>
     public int SheetCount { get; init; }
 }

@@ -11,7 +11,11 @@ namespace Tangwright.UseCases;
 /// <param name="Results">What it was made from.</param>
 /// <param name="Files">The files, in order.</param>
 /// <param name="SheetCount">Sheets in the packet.</param>
-public sealed record WrittenPacket(Results Results, ImmutableArray<string> Files, int SheetCount);
+public sealed record WrittenPacket(Results Results, ImmutableArray<string> Files, int SheetCount)
+{
+    /// <summary>Why there is no program for the shop's mill; empty when there is one, or no such mill.</summary>
+    public ImmutableArray<Fault> NoProgram { get; init; } = [];
+}
 
 /// <summary>Makes the bench packet: the sheets, the template, the hole list, the drawings and the figures, in one folder.</summary>
 public static class MakePacket
@@ -36,8 +40,10 @@ public static class MakePacket
             }
 
             var results = work.WorkUp();
-            return print.For(work, results).Then(request =>
+            return print.For(work, results).Then(asked =>
             {
+                ImmutableArray<(ProgramReport Report, CheckedProgram? Made)> programs = sheets.Length > 0 ? [] : MakeProgram.All(results, OpenWork.Stem(planPath));
+                var request = sheets.Length > 0 ? asked : asked with { Programs = new([.. programs.Select(p => p.Report)]) };
                 var into = folder ?? PacketFolder(planPath);
                 var packet = BenchPacket.Of(request, sheets);
                 var files = new List<OutputFile>();
@@ -55,12 +61,13 @@ public static class MakePacket
                     Add("outline.svg", Encoding.UTF8.GetBytes(SvgWriter.Write(drawing)));
                     Add("outline.dxf", Encoding.UTF8.GetBytes(DxfWriter.Write(drawing)));
                     Add("figures.json", Encoding.UTF8.GetBytes(Figures.Json(results)));
+                    foreach (var program in programs.Where(p => p.Made is not null)) Add(program.Report.FileName, MakeProgram.Bytes(program.Made!));
                 }
 
                 var faults = OutputFolder.Write(files, overwrite);
                 return faults.Length > 0
                     ? Checked<WrittenPacket>.Bad(faults)
-                    : Checked<WrittenPacket>.Good(new WrittenPacket(results, [.. files.Select(f => f.Path)], packet.Sheets.Length));
+                    : Checked<WrittenPacket>.Good(new WrittenPacket(results, [.. files.Select(f => f.Path)], packet.Sheets.Length) { NoProgram = [.. programs.SelectMany(p => p.Report.Refusals)] });
             });
         });
 

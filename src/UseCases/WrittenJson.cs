@@ -12,6 +12,13 @@ public static class WrittenJson
         foreach (var f in written.Files) w.WriteStringValue(f);
         w.WriteEndArray();
         w.WriteNumber("sheets", written.SheetCount);
+        if (!written.NoProgram.IsEmpty)
+        {
+            w.WriteStartArray("no_program");
+            foreach (var f in written.NoProgram) w.WriteStringValue($"{f.Message}: {f.Remedy}");
+            w.WriteEndArray();
+        }
+
         w.Object("findings", () =>
         {
             foreach (var s in new[] { Severity.Error, Severity.Warning, Severity.Note })

@@ -45,6 +45,7 @@ internal static class PacketCommand
             CheckCommand.Tell(made.Value.Results);
             Says.Line();
             foreach (var f in made.Value.Files) Says.Line($"wrote {f}{(f.EndsWith("packet.pdf", StringComparison.Ordinal) ? $" ({made.Value.SheetCount} sheets)" : "")}");
+            foreach (var f in made.Value.NoProgram) Says.Line($"no program for the {f.File}: {f.Message} -> {f.Remedy}");
             return exit;
         });
         return c;

@@ -7,13 +7,12 @@ namespace Tangwright.Core;
 /// <param name="Mill">The end mill.</param>
 /// <param name="Around">The way round, closed, in lines and circular arcs.</param>
 /// <param name="Tabs">Where the tool is lifted over a tab: from and to along the way, mm.</param>
-internal sealed record ProfileCut(EndMill Mill, Path Around, ImmutableArray<(double FromMm, double ToMm)> Tabs)
+/// <param name="Shape">The outline as it comes out: inside corners left round where the end mill is wider.</param>
+/// <param name="Corners">Inside corners it leaves round.</param>
+internal sealed record ProfileCut(EndMill Mill, Path Around, ImmutableArray<(double FromMm, double ToMm)> Tabs, Path Shape, ImmutableArray<RoundCorner> Corners)
 {
     /// <summary>Curves other than circles become lines that stay this close, mm; the tolerance of arcs in NIST IR 6556.</summary>
     private const double LinesWithinMm = 0.002;
-
-    /// <summary>How wide an inside corner may be left, mm.</summary>
-    private const double LeftMm = 0.02;
 
     /// <summary>Depth of one pass as a share of the tool's diameter in a slot; common practice.</summary>
     public const double PassShare = 0.5;
@@ -27,14 +26,30 @@ internal sealed record ProfileCut(EndMill Mill, Path Around, ImmutableArray<(dou
     /// <summary>How far from the outline the tool and its lead-in reach, mm.</summary>
     public static double RoomMm(EndMill mill) => mill.Diameter.Mm * (1 + LeadShare);
 
-    /// <summary>The profile with the widest end mill that gets into every inside corner; or why there is none.</summary>
-    public static (ProfileCut? Cut, string Why) Of(Results results, Path outline, Machine machine)
+    /// <summary>Middle of each tab on the way of the tool, mm.</summary>
+    public IEnumerable<Point> TabCentres => Tabs.Select(t => At((t.FromMm + t.ToMm) / 2));
+
+    private Point At(double along)
+    {
+        foreach (var s in Around.Segments)
+        {
+            var length = s.Length;
+            if (along <= length) return s.At(along / length);
+            along -= length;
+        }
+
+        return Around.Start;
+    }
+
+    /// <summary>The profile with the widest end mill that gets into every inside corner; else with the narrowest, its corners left round; or why there is none.</summary>
+    public static (ProfileCut? Cut, string Why) Of(Results results, Path outline, Machine machine, Point zero)
     {
         if (results.Bench.State == DrilledIn.Profile) return (null, "the piece is profiled already");
         var mills = results.Shop.EndMills.IsDefaultOrEmpty ? [] : results.Shop.EndMills;
         if (mills.IsEmpty) return (null, "there is no end mill in the shop file");
         var why = "";
-        foreach (var mill in mills.Reverse())
+        var rounder = default(ProfileCut);
+        foreach (var mill in mills.OrderByDescending(m => m.Diameter.Mm))
         {
             if (machine.Chuck is { } chuck && mill.Diameter > chuck) continue;
             if (mill.CuttingLength is { } cuts && cuts.Mm < results.Plan.Stock.Thickness.Mm + ThroughMm)
@@ -51,35 +66,27 @@ internal sealed record ProfileCut(EndMill Mill, Path Around, ImmutableArray<(dou
                 continue;
             }
 
-            if (Missed(outline, loop, radius) is { } corner)
+            var corners = RoundCorners.Of(outline, loop, radius);
+            var shape = corners.IsEmpty ? outline : OffsetLoop.Of(loop, -radius).Path;
+            if (shape is null || corners.Any(c => c.Mm > RoundCorners.MostMm))
             {
-                why = $"the {mill.Name} does not get into the inside corner at x {Shown.Mm(Length.OfMm(corner.X))}, y {Shown.Mm(Length.OfMm(corner.Y))}; a smaller one, or a rounder corner";
+                var worst = corners.MaxBy(c => c.Mm)!;
+                why = $"the {mill.Name} leaves {Shown.Mm(Length.OfMm(worst.Mm))} in the inside corner at {Places(worst.At + zero)}; a smaller one, or a rounder corner";
                 continue;
             }
 
             var around = FromLongestFlank(Plain(Moments.Of(loop).AreaMm2 > 0 ? loop.Reversed() : loop));
             var tabs = TabPlaces.Of(around, mill, outline);
             if (tabs.Length < 2) return (null, "there is no place for two tabs");
-            return (new ProfileCut(mill, around, tabs), "");
+            var cut = new ProfileCut(mill, around, tabs, shape, corners);
+            if (corners.IsEmpty) return (cut, "");
+            rounder = cut;
         }
 
-        return (null, why.Length > 0 ? why : "no end mill fits the chuck");
+        return (rounder, rounder is not null ? "" : why.Length > 0 ? why : "no end mill fits the chuck");
     }
 
-    private static Point? Missed(Path outline, Path loop, double radius)
-    {
-        foreach (var s in outline.Segments)
-        {
-            var count = Math.Max(8, (int)Math.Ceiling(s.Length / 0.5));
-            for (var i = 0; i <= count; i++)
-            {
-                var p = s.At((double)i / count);
-                if (Nearest.Distance(loop, p) > radius + LeftMm) return p;
-            }
-        }
-
-        return null;
-    }
+    private static string Places(Point p) => $"x {Shown.Mm(Length.OfMm(p.X))}, y {Shown.Mm(Length.OfMm(p.Y))}";
 
     /// <summary>The same way in lines and circular arcs.</summary>
     private static Path Plain(Path path) => new([.. path.Segments.SelectMany(Pieces)], closed: true);

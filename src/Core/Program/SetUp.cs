@@ -28,7 +28,11 @@ public sealed record ProgramSetUp(
     double SpoilMm,
     Box? Travel,
     double? TravelZMm,
-    ImmutableArray<ClampBox> Clamps);
+    ImmutableArray<ClampBox> Clamps)
+{
+    /// <summary>Finished holes that stand on pins and place the stock; empty when edges place it.</summary>
+    public ImmutableArray<WantedHole> Pins { get; init; } = [];
+}
 
 /// <summary>A hole that a program must leave behind.</summary>
 /// <param name="Name">Name.</param>

@@ -9,7 +9,7 @@ internal static class StockOnTable
     private const double BarBeyondMm = 60;
 
     /// <summary>The bar as far as it is counted, the sawn rectangle, or the box around the profiled piece.</summary>
-    public static Box Of(Results results)
+    public static Box Of(Results results, Point zero)
     {
         var (bench, box) = (results.Bench, results.Bench.StockBox);
         if (bench.State == DrilledIn.Bar)
@@ -18,6 +18,6 @@ internal static class StockOnTable
             box = bench.AlongSign > 0 ? box with { MaxX = box.MaxX + beyond } : box with { MinX = box.MinX - beyond };
         }
 
-        return new(box.MinX - bench.Corner.X, box.MinY - bench.Corner.Y, box.MaxX - bench.Corner.X, box.MaxY - bench.Corner.Y);
+        return new(box.MinX - zero.X, box.MinY - zero.Y, box.MaxX - zero.X, box.MaxY - zero.Y);
     }
 }

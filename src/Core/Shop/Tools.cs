@@ -61,17 +61,16 @@ public sealed record EndMill(string Name, Length Diameter, int Flutes, Length? C
 /// <param name="Height">How far it stands above the stock's upper face.</param>
 public sealed record Clamp(string Name, Length Width, Length Depth, Length Height);
 
-/// <summary>What a machine's program may use, RS-274/NGC.</summary>
+/// <summary>What a machine's program may use, RS-274/NGC. The path is always that of the tool's centre, offset here.</summary>
 /// <param name="Units">Unit the program is written in.</param>
 /// <param name="HasDrillCycles">Whether it knows G81, G82 and G83; else they are written out as single moves.</param>
 /// <param name="HasArcs">Whether it knows G2 and G3; else arcs are written as short straight moves.</param>
 /// <param name="HasHelix">Whether an arc may go down at the same time; else helices are written as short straight moves.</param>
-/// <param name="HasCompensation">Whether cutter compensation G41/G42 is to be used; else the path is offset here.</param>
 /// <param name="HasToolChange">Whether M6 stops for the next tool; else each tool gets a program stop M0 with a remark.</param>
-public sealed record ProgramWays(LengthUnit Units, bool HasDrillCycles, bool HasArcs, bool HasHelix, bool HasCompensation, bool HasToolChange)
+public sealed record ProgramWays(LengthUnit Units, bool HasDrillCycles, bool HasArcs, bool HasHelix, bool HasToolChange)
 {
-    /// <summary>Millimetres, drill cycles, arcs, helices and tool change; the path offset here.</summary>
-    public static ProgramWays Usual { get; } = new(LengthUnit.Mm, true, true, true, false, true);
+    /// <summary>Millimetres, drill cycles, arcs, helices and tool change.</summary>
+    public static ProgramWays Usual { get; } = new(LengthUnit.Mm, true, true, true, true);
 }
 
 /// <summary>Ways of putting a hole where it belongs, coarse to fine.</summary>

@@ -27,11 +27,15 @@ public static class Rs274Writer
         /// <summary>How far over the last depth a drill comes back before it feeds on, mm.</summary>
         private const double BackOffMm = 0.25;
 
+        /// <summary>Shorter arcs are written as straight moves, mm.</summary>
+        private const double ShortestArcMm = 0.02;
+
         private readonly StringBuilder _text = new();
         private SpacePoint _at = new(double.NaN, double.NaN, double.NaN);
+        private Point _exact = new(double.NaN, double.NaN);
         private string _feed = "";
         private bool _inCycle;
-        private bool _hasTool;
+        private int _tool;
 
         public string Text => _text.ToString();
 
@@ -72,18 +76,20 @@ public static class Rs274Writer
                 case DrillStep d: Drill(d); break;
                 default: throw new ArgumentException("a step of a kind not known here", nameof(step));
             }
+
+            _exact = step switch { RapidStep r => r.To.Flat, FeedStep f => f.To.Flat, ArcStep a => a.To.Flat, DrillStep d => d.At, _ => _exact };
         }
 
         private void Change(ToolStep t)
         {
-            if (_hasTool)
-            {
-                Rapid(_at with { Z = path.SafeZMm });
-                Put("M5");
-            }
-
+            if (_tool > 0) Rapid(_at with { Z = path.SafeZMm });
+            if (_tool > 0 && _tool != t.Tool.Number) Put("M5");
             Put(ProgramWords.Remark($"{t.Tool.Name}, {ProgramWords.Number(t.TurnsPerMin, 0)} rpm"));
-            if (dialect.HasToolChange)
+            if (_tool == t.Tool.Number)
+            {
+                // it stays in the spindle, at another speed
+            }
+            else if (dialect.HasToolChange)
             {
                 Put($"T{t.Tool.Number} M6");
                 Put($"G43 H{t.Tool.Number}");
@@ -99,7 +105,7 @@ public static class Rs274Writer
             Put("G4 P2");
             Put("G0 " + ProgramWords.Length('Z', path.SafeZMm, Inch));
             _at = _at with { Z = path.SafeZMm };
-            (_hasTool, _feed) = (true, "");
+            (_tool, _feed) = (t.Tool.Number, "");
         }
 
         private void Rapid(SpacePoint to) => Move("G0", to, "");
@@ -126,13 +132,13 @@ public static class Rs274Writer
         private void Arc(ArcStep a)
         {
             var to = Round(a.To);
-            var isFull = a.To.Flat.To(_at.Flat) < 1e-3 && a.To.Flat.To(a.Centre) > 1e-2;
+            var isFull = a.To.Flat.To(_exact) < 1e-9 && a.To.Flat.To(a.Centre) > 1e-2;
             if (isFull) to = new(_at.X, _at.Y, to.Z);
             var centre = isFull ? a.Centre : OnTheMiddle(_at.Flat, to.Flat, a.Centre);
             var arc = MotionPath.ArcOf(_at.Flat, to.Flat, centre, a.IsCounterClockwise);
 
             // too short for a controller to tell from a full turn
-            if (!isFull && arc.Length < 0.02)
+            if (!isFull && MotionPath.ArcOf(_exact, a.To.Flat, a.Centre, a.IsCounterClockwise).Length < ShortestArcMm)
             {
                 Feed(to, a.MmPerMin);
                 return;

@@ -58,7 +58,6 @@ public static class ShopKeys
             May("machine", "drill_cycles", "true or false", "Whether its program may use drill cycles G81 G82 G83", "true", "false"),
             May("machine", "arcs", "true or false", "Whether its program may use arcs G2 G3", "true", "false"),
             May("machine", "helix", "true or false", "Whether an arc may go down at the same time", "true", "false"),
-            May("machine", "compensation", "true or false", "Whether its program shall use cutter compensation G41 G42", "false", "true"),
             May("machine", "tool_change", "true or false", "Whether M6 stops for the next tool; else M0 is written", "true", "false"),
             Must("spot_drill", "name", "text", "What you call it", "\"6 mm spot drill\""),
             Must("spot_drill", "diameter", "length", "Diameter of its body", "6"),

@@ -174,7 +174,6 @@ public static partial class ShopReader
         f.Flag("drill_cycles") ?? true,
         f.Flag("arcs") ?? true,
         f.Flag("helix") ?? true,
-        f.Flag("compensation") ?? false,
         f.Flag("tool_change") ?? true);
 
     private static DrillGrind? ReadGrind(Fields f)

@@ -164,7 +164,7 @@ internal static class HandMade
 
     /// <summary>Of the profile alone, on a machine with cutter compensation.</summary>
     public static ImmutableArray<ProgramTrouble> ProfileTroubles(string program)
-        => ProgramCheck.Of(program, Tools, With(ProgramWays.Usual with { HasCompensation = true }), Wanted with { Holes = [] });
+        => ProgramCheck.Of(program, Tools, SetUp, Wanted with { Holes = [] });
 
     /// <summary>The same set-up on a machine whose program has other ways.</summary>
     public static ProgramSetUp With(ProgramWays ways) => SetUp with { Machine = SetUp.Machine with { ProgramWays = ways } };

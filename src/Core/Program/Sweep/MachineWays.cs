@@ -17,7 +17,6 @@ internal static class MachineWays
                 ProgramWord.DrillCycle => (ways.HasDrillCycles, "drill cycles", "write each hole as single moves"),
                 ProgramWord.Arc => (ways.HasArcs, "arcs", "write arcs as short straight moves"),
                 ProgramWord.Helix => (ways.HasHelix, "helices", "write helices as short straight moves"),
-                ProgramWord.Compensation => (ways.HasCompensation, "cutter compensation", "write the path of the tool's centre"),
                 ProgramWord.ToolChange => (ways.HasToolChange, "tool changes M6", "stop with M0 and put the tool in by hand"),
                 ProgramWord.Inches => (ways.Units == LengthUnit.Inch, "inches", "write G21 and millimetres"),
                 ProgramWord.Millimetres => (ways.Units == LengthUnit.Mm, "millimetres", "write G20 and inches"),

@@ -141,7 +141,6 @@ public static class ShopForm
         "drill_cycles" => "Drill cycles G81 G82 G83",
         "arcs" => "Arcs G2 G3",
         "helix" => "Arcs that go down",
-        "compensation" => "Cutter compensation G41 G42",
         "tool_change" => "Tool change M6",
         "point" => "Angle, both sides together",
         "cutting_length" => "Length that cuts",
