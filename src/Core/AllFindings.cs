@@ -53,6 +53,7 @@ public static class AllFindings
             MeasuredFindings.Rods(results),
             MeasuredFindings.Scrap(results),
             MeasuredFindings.Incomplete(results),
+            AssemblyFindings.Chance(results),
         ];
         return
         [

@@ -176,6 +176,9 @@ public static class FindingCodes
     /// <summary>A guide piece measured in part.</summary>
     public const string MeasuredIncomplete = "measured.incomplete";
 
+    /// <summary>The pins will likely not go through the scales.</summary>
+    public const string AssemblyChance = "assembly.chance";
+
     /// <summary>All of them, gravest first, then by code.</summary>
     public static ImmutableArray<FindingCode> All { get; } =
     [
@@ -219,6 +222,7 @@ public static class FindingCodes
             new(MeasuredNotInPlan, Severity.Warning, "A hole was measured that the plan does not have."),
             new(MeasuredFarOff, Severity.Warning, "A hole was measured more than 2 mm from its planned place: mistyped, or measured from other edges."),
             new(RodTight, Severity.Warning, "The rod the plan names may not go into its hole as the hole comes out."),
+            new(AssemblyChance, Severity.Warning, "Made as the plan says, the pins go through tang and scales less often than the plan asks."),
             new(MeasuredRod, Severity.Warning, "The rod does not pass a measured hole, or sits too loose in it."),
             new(MeasuredIncomplete, Severity.Note, "Only some holes of the guide piece were measured."),
             new(BenchEdge, Severity.Note, "What was assumed about the edges to measure from."),
