@@ -23,13 +23,13 @@ internal static class ReadoutList
         var line = string.Join(" ", BenchView.Words(request)) + (side > 0 ? "" : " BACK FACE: turned over about its length, y counts the other way from the same edge. Check one hole first.")
             + " Come to every hole from the side of smaller x and y; when past it, go back well over the play and come again. " + HoleCard.Caution;
         var first = SheetTop.New(request, Key, Title, heading, line);
-        var rows = ToolRounds.Of(group, request.Results.Bench).SelectMany(r => r.Holes.Select((h, i) => Row(request, h, i + 1, side)).Prepend(Tool(r)));
+        var rows = ToolRounds.Of(group.Holes, request.Results.Bench).SelectMany(r => r.Holes.Select((h, i) => Row(request, h, i + 1, side)).Prepend(Tool(r)));
         return Flow.Over(first, () => SheetTop.New(request, Key, Title, heading, "Continued. " + BenchView.Words(request)[0]), null, rows, after: Notes.Draw);
     }
 
     private static FlowRow Tool(ToolRound round) => new(RowMm, (canvas, box) =>
     {
-        canvas.Fitted($"{round.Tool}: {HoleStepText.Of(round.Step)}", new Point(box.MinX, box.MinY + 3), box.Width, Canvas.LargeMm, bold: true);
+        canvas.Fitted($"{round.Tool}: {HoleStepText.Of(round.Work.Step)}", new Point(box.MinX, box.MinY + 3), box.Width, Canvas.LargeMm, bold: true);
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), Pen.Wide);
     });
 
