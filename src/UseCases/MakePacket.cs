@@ -57,6 +57,8 @@ public static class MakePacket
                     Add("packet.pdf", PdfWriter.Write(packet));
                     if (TemplateSheets.Trouble(request, TemplateOptions.For(request)) is null) Add("template.pdf", PdfWriter.Write(PrintTemplate.Sheets(request, TemplateOptions.For(request))));
                     Add("holes.csv", CsvWriter.Write(HoleCsv.Rows(results)));
+                    Add("readout.csv", CsvWriter.Write(ReadoutCsv.Rows(results)));
+                    Add("layout.csv", CsvWriter.Write(LayoutCsv.Rows(results)));
                     var drawing = PieceDrawing.Of(results);
                     Add("outline.svg", Encoding.UTF8.GetBytes(SvgWriter.Write(drawing)));
                     Add("outline.dxf", Encoding.UTF8.GetBytes(DxfWriter.Write(drawing)));

@@ -46,13 +46,13 @@ public static class HoldingFindings
                 "clamp the stock flat on the table on a board, or saw it narrower first");
         }
 
-        if (machine.TravelX is { } along && Travel(machine, holes, along) is { } travel) yield return travel;
+        if (machine.TravelX is { } along && Travel(r, machine, holes, along) is { } travel) yield return travel;
         if (ClampRoom.Blocked(r, machine, holes) is { } blocked) yield return blocked;
     }
 
-    private static Finding? Travel(Machine machine, PlacedHole[] holes, Length along)
+    private static Finding? Travel(Results r, Machine machine, PlacedHole[] holes, Length along)
     {
-        var reach = Reclamp.Along(holes, along.Mm);
+        var reach = Reclamp.Along(holes, along.Mm, r.Bench.AlongSign);
         if (reach.Clampings.Length < 2) return null;
         var spread = Length.OfMm(holes.Max(h => h.At.X) - holes.Min(h => h.At.X));
         var pins = reach.Pins[0];

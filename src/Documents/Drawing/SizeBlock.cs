@@ -12,6 +12,9 @@ internal static class SizeBlock
     /// <summary>What the mark means; goes under every table that has it.</summary>
     public const string Legend = "1/64 in: nearest sixty-fourth and its error in mm. ▲ = more than 0.1 mm off: set the decimals or mm instead.";
 
+    /// <summary>Whether a 1/64 in is further off than can be left.</summary>
+    public static bool IsFlagged(SixtyFourths near) => Math.Abs(near.Error.Mm) > MarkedErrorMm;
+
     /// <summary>Height of the block, mm.</summary>
     public static double HeightMm(UnitsShown units) => units == UnitsShown.Mm ? 9.5 : 13;
 
@@ -39,8 +42,8 @@ internal static class SizeBlock
         if (request.Units == UnitsShown.Both) canvas.Fitted(FigureText.Figure(length, !inchFirst), new Point(box.MinX + room, line), room - 25.5, anchor: TextAnchor.Right);
         var near = SixtyFourths.Nearest(length);
         line = box.MaxY - 11.7;
-        var error = Math.Abs(near.Error.Mm) < 0.005 ? "±0" : (near.Error.Mm > 0 ? "+" : "−") + Shown.Number(Math.Abs(near.Error.Mm), 2);
+        var error = Math.Abs(near.Error.Mm) < 0.0005 ? "±0" : (near.Error.Mm > 0 ? "+" : "−") + Shown.Number(Math.Abs(near.Error.Mm), 3);
         canvas.Fitted(near.ToString(), new Point(box.MinX + 24, line), 24, anchor: TextAnchor.Right);
-        canvas.Fitted(Math.Abs(near.Error.Mm) > MarkedErrorMm ? "▲ " + error : error, new Point(box.MinX + room, line), room - 25.5, anchor: TextAnchor.Right);
+        canvas.Fitted(IsFlagged(near) ? "▲ " + error : error, new Point(box.MinX + room, line), room - 25.5, anchor: TextAnchor.Right);
     }
 }

@@ -22,10 +22,23 @@ internal static class LayoutCard
             front,
             () => SheetTop.New(request, Key, Title, Title, "Continued. " + BenchView.Words(request)[0]),
             Head(request),
-            Stations(request.Results).Select(s => Row(request, s)),
+            [.. LayoutStation.Of(request.Results).Select(s => Row(request, s)), .. Flagged(request, front.Room.Width), .. ReadoutText.MorePieces(request.Results, request.Units).Select(l => TickedLine.Of(l, front.Room.Width))],
             request.Units == UnitsShown.Mm ? null : new FlowRow(7, (canvas, box) => canvas.Fitted(SizeBlock.Legend, new Point(box.MinX, box.MinY + 1), box.Width, Canvas.SmallMm)),
             Notes.Draw);
         return sheets.Add(Face(request, back: true).Canvas.Done());
+    }
+
+    /// <summary>In words what must not be set by sixty-fourths.</summary>
+    private static IEnumerable<FlowRow> Flagged(SheetRequest request, double width)
+    {
+        if (request.Units == UnitsShown.Mm) yield break;
+        var all = LayoutStation.Of(request.Results);
+        string Of(string axis, Func<LayoutStation, double> mm)
+            => string.Join(", ", all.Where(s => SizeBlock.IsFlagged(SixtyFourths.Nearest(Length.OfMm(mm(s))))).Select(s => s.Name)) is { Length: > 0 } names ? $"{axis} of {names}" : "";
+        var both = string.Join("; ", new[] { Of("x", s => s.X), Of("y", s => s.Y) }.Where(x => x.Length > 0));
+        if (both.Length == 0) yield break;
+        var text = $"Not by sixty-fourths, which miss by more than 0.1 mm (0.004 in): {both}. Set {(request.Units == UnitsShown.Inch ? "the decimals" : "mm or the decimals")}.";
+        yield return new FlowRow(TextSpace.WrappedMm(text, width, 3) + 3, (canvas, box) => canvas.Wrapped(text, new Point(box.MinX, box.MaxY - 1), box.Width, 3));
     }
 
     private static OpenSheet Face(SheetRequest request, bool back)
@@ -33,7 +46,7 @@ internal static class LayoutCard
         var words = string.Join(" ", BenchView.Words(request));
         var line = back
             ? "BACK FACE. The work is turned over about its length: x still from the same end, y still from the same edge, which now lies on the other side. Check one hole against the front before punching."
-            : $"FRONT FACE UP. {words} Measure every line from these two edges, never from the line before.";
+            : $"FRONT FACE UP. {words} Measure every line from these two edges, never from the line before. Eyes covered when punching; the scriber is a needle: put it down point away.";
         var (canvas, room) = SheetTop.New(request, Key, back ? Title + ", back face" : Title, back ? "Layout card, back face" : "Layout card, front face", line);
         var fromLeft = request.Results.Bench.AlongSign > 0;
         const double Near = 9;
@@ -48,23 +61,6 @@ internal static class LayoutCard
         var rest = room with { MaxY = Math.Min(under, box.MinY - 9) - 1.5 };
         if (back) Notes.Draw(canvas, rest with { MaxY = rest.MaxY - 8 });
         return new OpenSheet(canvas, rest);
-    }
-
-    /// <summary>A line or a spot to lay out: its name and where it lies from the two edges, mm; null when it has no such line.</summary>
-    private readonly record struct Station(string Name, double? X, double? Y, bool Punched);
-
-    private static IEnumerable<Station> Stations(Results results)
-    {
-        var b = results.Plan.Outline.Bounds;
-        var (p, q) = (results.Bench.ToBench(new Point(b.MinX, b.MinY)), results.Bench.ToBench(new Point(b.MaxX, b.MaxY)));
-        yield return new("piece, near", Math.Min(p.X, q.X), Math.Min(p.Y, q.Y), false);
-        foreach (var hole in results.Holes.OrderBy(h => results.Bench.ToBench(h.MadeAt).X))
-        {
-            var at = results.Bench.ToBench(hole.MadeAt);
-            yield return new(hole.Name, at.X, at.Y, true);
-        }
-
-        yield return new("piece, far", Math.Max(p.X, q.X), Math.Max(p.Y, q.Y), false);
     }
 
     private static (double X, double Y, double Ticks) Columns(Box box)
@@ -89,14 +85,14 @@ internal static class LayoutCard
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), Pen.Wide);
     });
 
-    private static FlowRow Row(SheetRequest request, Station station) => new(SizeBlock.HeightMm(request.Units), (canvas, box) =>
+    private static FlowRow Row(SheetRequest request, LayoutStation station) => new(SizeBlock.HeightMm(request.Units), (canvas, box) =>
     {
         var (x, y, ticks) = Columns(box);
         var middle = (box.MinY + box.MaxY) / 2;
-        canvas.Fitted(station.Name, new Point(box.MinX, middle - 2), NameColumn - 1, station.Punched ? Canvas.LargeMm : 3, bold: true);
-        if (station.X is { } sx) SizeBlock.Draw(canvas, request, box with { MinX = x, MaxX = y }, Length.OfMm(sx));
-        if (station.Y is { } sy) SizeBlock.Draw(canvas, request, box with { MinX = y, MaxX = ticks }, Length.OfMm(sy));
-        for (var i = 0; i < (station.Punched ? 3 : 1); i++) canvas.TickBox(ticks + ((i + 0.5) * TickColumn) - (Canvas.TickMm / 2), middle);
+        canvas.Fitted(station.Name, new Point(box.MinX, middle - 2), NameColumn - 1, station.IsPunched ? Canvas.LargeMm : 3, bold: true);
+        SizeBlock.Draw(canvas, request, box with { MinX = x, MaxX = y }, Length.OfMm(station.X));
+        SizeBlock.Draw(canvas, request, box with { MinX = y, MaxX = ticks }, Length.OfMm(station.Y));
+        for (var i = 0; i < (station.IsPunched ? 3 : 1); i++) canvas.TickBox(ticks + ((i + 0.5) * TickColumn) - (Canvas.TickMm / 2), middle);
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
     });
 }

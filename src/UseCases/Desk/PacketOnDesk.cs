@@ -17,6 +17,8 @@ public static class PacketOnDesk
         ("packet.pdf", "all sheets"),
         ("template.pdf", "the template alone"),
         ("holes.csv", "the hole table, for a spreadsheet"),
+        ("readout.csv", "the readout list, stop by stop"),
+        ("layout.csv", "lines and centres to lay out"),
         ("outline.svg", "outline and holes"),
         ("outline.dxf", "outline and holes, for a machine"),
         ("figures.json", "every number"),
