@@ -33,7 +33,11 @@ internal static class HolesCommand
         {
             Says.Line();
             Says.Line(group.Machine is { } m ? $"{m.Name}: {HoleStepText.Time(DrillTime.Of(group))}" : "NO MACHINE of the shop makes these");
-            foreach (var hole in group.Holes) Tell(hole, r.Shop.Show);
+            foreach (var alike in Alike(group, r.Shop.Show))
+            {
+                Says.Line($"  {string.Join(", ", alike.Select(h => h.Hole.Name))}: {Shown.Both(alike.First().Hole.Diameter)}{(alike.Count() > 1 ? " each" : "")}");
+                Says.Line(alike.Key);
+            }
         }
 
         var refused = r.Drilling.Holes.SelectMany(h => h.Refusals.Select(x => (h.Hole.Name, Refusal: x))).GroupBy(x => x.Refusal.Machine).ToArray();
@@ -49,19 +53,26 @@ internal static class HolesCommand
         Says.Line("Push and power are bands from two published models. Clamp the work; local rules and the machine's manual come first.");
     }
 
-    private static void Tell(HolePlan hole, UnitsShown units)
+    /// <summary>Holes of the same size that are made in the same way, so that the way is told once.</summary>
+    private static IEnumerable<IGrouping<string, HolePlan>> Alike(HoleGroup group, UnitsShown units)
+        => group.Holes.GroupBy(h => h.Hole.Diameter).SelectMany(size => size.GroupBy(h => string.Join('\n', Way(h, units)), StringComparer.Ordinal));
+
+    private static IEnumerable<string> Way(HolePlan hole, UnitsShown units)
     {
-        Says.Line($"  {hole.Hole.Name}, {Shown.Both(hole.Hole.Diameter)}");
-        foreach (var o in hole.Operations) Tell(o, "", units);
-        if (hole.Pilot is { } p) Tell(p.Operation, $"on the {p.Machine.Name}", units);
-        foreach (var x in hole.Nearest) Says.Line($"    -> {x.Remedy}");
+        foreach (var line in hole.Operations.SelectMany(o => Step(o, "", units))) yield return line;
+        if (hole.Pilot is { } p)
+        {
+            foreach (var line in Step(p.Operation, $"on the {p.Machine.Name}", units)) yield return line;
+        }
+
+        foreach (var x in hole.Nearest) yield return $"    -> {x.Remedy}";
     }
 
-    private static void Tell(HoleOperation o, string where, UnitsShown units)
+    private static IEnumerable<string> Step(HoleOperation o, string where, UnitsShown units)
     {
         var speed = o.Speed is null ? "by hand" : $"{HoleStepText.Set(o)} rpm (band {HoleStepText.Band(o)}), {HoleStepText.Feed(o, units)}{(o.FeedMmPerTurn > 0 ? $" a turn, {HoleStepText.Depth(o, units)} deep, {HoleStepText.Peck(o, units)}" : "")}";
-        Says.Line($"    {HoleStepText.Of(o.Step),-8}{o.Tool,-24}{speed}{(where.Length > 0 ? ", " + where : "")}");
+        yield return $"    {HoleStepText.Of(o.Step),-8}{o.Tool,-24}{speed}{(where.Length > 0 ? ", " + where : "")}";
         string[] more = [HoleStepText.Effort(o, units), o.Remark];
-        if (more.Any(x => x.Length > 0)) Says.Line($"            {string.Join("; ", more.Where(x => x.Length > 0))}");
+        if (more.Any(x => x.Length > 0)) yield return $"            {string.Join("; ", more.Where(x => x.Length > 0))}";
     }
 }
