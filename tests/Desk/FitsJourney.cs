@@ -17,7 +17,7 @@ public sealed class FitsJourney(Chromium chromium, DeskOnScratch desk) : Journey
 
         await page.GetByLabel("Size").FillAsync("1/4 in");
         await page.Keyboard.PressAsync("Enter");
-        await page.GetByLabel("Pin", new() { Exact = true }).SelectOptionAsync("p6");
+        await page.GetByLabel("Class of the pin").SelectOptionAsync("p6");
         await Assertions.Expect(page.Locator(".together")).ToContainTextAsync("0.000 to 0.024 mm (0.0000 to 0.0009 in) of overlap: press");
         await Assertions.Expect(page.GetByRole(AriaRole.Row).Filter(new() { HasText = "letter" })).ToContainTextAsync("-0.203 mm (-0.0080 in)");
         foreach (var (width, height) in new[] { (1600, 1000), (1024, 768), (400, 800) })
