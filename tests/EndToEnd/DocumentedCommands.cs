@@ -42,6 +42,8 @@ public sealed partial class DocumentedCommands : IDisposable
         var figures = ProgramRun.Of(_scratch.Folder, "figures", plan, "--json").Out;
         var check = ProgramRun.Of(_scratch.Folder, "check", plan, "--json").Out;
         var holes = ProgramRun.Of(_scratch.Folder, "holes", _scratch.PutExample("paring-knife"), "--json").Out;
+        var fits = ProgramRun.Of(_scratch.Folder, "fits", "1/4 in", "--pin", "m6", "--shop", _scratch.Put("none.shop.toml", System.IO.File.ReadAllText(Repository.Path("examples", "paring-knife.shop.toml"))), "--json").Out;
+        var pins = ProgramRun.Of(_scratch.Folder, "fits", _scratch.PutExample("kitchen-knife"), "--json").Out;
         var packet = ProgramRun.Of(_scratch.Folder, "packet", "skeleton-hatchet.plan.toml", "--out", "packet", "--json").Out;
         System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "cairo-piece.svg"), _scratch.Path("drawing.svg"));
         var import = ProgramRun.Of(_scratch.Folder, "import", "drawing.svg", "--thickness", "1/8 in", "--json").Out;
@@ -72,6 +74,20 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {holes}```
+
+            ## `fits` of a size
+
+            Limits of hole and pin and what they make together; a clearance under 0 is overlap. `fit` is one of `slides`, `may slide or press`, `press`. `left_to_ream_least_mm` to `left_to_ream_most_mm` is the steel to leave on the diameter, `drilled_least_mm` to `drilled_most_mm` what a drill of the size makes. `off_mm` is drill less size; `null` stands where a series has no such drill.
+
+            ```json
+            {fits}```
+
+            ## `fits` of the kitchen knife
+
+            Each hole that takes a rod or is reamed. `rod_said` is `false` where the plan does not name the rod and one as sold was taken; the clearances are left out where they cannot be told.
+
+            ```json
+            {pins}```
 
             ## `compare` of the skeleton hatchet with L1 drilled 15 mm, and as it is
 

@@ -14,7 +14,7 @@ internal static class FitsSheet
     private const string Caution = "Reaming and pressing: clamp the work, eyes covered, ears too when pins are driven. Never turn a reamer backward, never touch one that turns; chips off with a brush, never with fingers or breath. Local rules and the machine's manual come first.";
     private const double TickColumn = 9;
     private const double NameColumn = 24;
-    private const double FiguresMm = 20;
+    private const double FiguresMm = 20.5;
     private const double SmallMm = 3;
 
     /// <summary>Draws its sheets; none without pinned or reamed holes.</summary>
@@ -49,7 +49,7 @@ internal static class FitsSheet
             canvas.Fitted(two, new Point(left, box.MinY + 1.6), right - left - 1, Canvas.SmallMm);
         }
 
-        Two(box.MinX + TickColumn, x[0], "Hole", "use; tick when right");
+        Two(box.MinX + TickColumn, x[0], "Hole", "use; tick");
         Two(x[0], x[1], "⌀ planned", Unit(SizeBlock.InchFirst(request)));
         Two(x[1], x[2], "⌀ comes out", "least, most");
         Two(x[2], x[3], "rod", "measure it");
@@ -91,8 +91,8 @@ internal static class FitsSheet
     {
         var inch = SizeBlock.InchFirst(request);
         Length[] both = most is { } m && m != least ? [least, m] : [least];
-        for (var i = 0; i < both.Length; i++) canvas.Fitted(Figure(both[i], inch), new Point(box.MinX, box.MaxY - 6.8 - (6.2 * i)), box.Width - 2, Canvas.LargeMm, bold: true);
-        if (request.Units == UnitsShown.Both) canvas.Fitted($"{string.Join(", ", both.Select(b => Figure(b, !inch)))} {Unit(!inch)}", new Point(box.MinX, box.MaxY - (both.Length == 2 ? 17.4 : 12)), box.Width - 1, SmallMm);
+        for (var i = 0; i < both.Length; i++) canvas.Fitted(Figure(both[i], inch), new Point(box.MinX, box.MaxY - 6.8 - (6.6 * i)), box.Width - 2, Canvas.LargeMm, bold: true);
+        if (request.Units == UnitsShown.Both) canvas.Fitted($"{string.Join(", ", both.Select(b => Figure(b, !inch)))} {Unit(!inch)}", new Point(box.MinX, box.MaxY - (both.Length == 2 ? 17.8 : 12)), box.Width - 1, SmallMm);
     }
 
     private static string Figure(Length length, bool inch) => (inch ? Shown.Number(length.Inches, 4) : Shown.Number(length.Mm, 3)).Replace('-', '−');
