@@ -32,6 +32,7 @@ internal static class DeskApp
         SheetsFiles.Map(app);
         BackgroundFile.Map(app);
         SolidFile.Map(app);
+        ProgramFile.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

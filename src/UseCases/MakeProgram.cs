@@ -59,6 +59,11 @@ public static class MakeProgram
             return Checked<CheckedProgram>.Good(new(results, new(mill, fileName, program, times, reading.Motions.Length, []), text));
         });
 
+    /// <summary>What came of the programs that go with a packet.</summary>
+    /// <param name="results">What was computed.</param>
+    /// <param name="stem">The plan's name without folder and ending.</param>
+    public static ImmutableArray<ProgramReport> Reports(Results results, string stem) => [.. All(results, stem).Select(p => p.Report)];
+
     /// <summary>What goes with a packet: one program for one clamping; two where the profile can only be cut with the piece on pins. Empty when the shop has no mill under computer control.</summary>
     /// <param name="results">What was computed.</param>
     /// <param name="stem">The plan's name without folder and ending.</param>

@@ -68,7 +68,7 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
             scale = PrintScale.After(remembered, m.Across, m.Along);
         }
 
-        return Checked<SheetRequest>.Good(new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => [.. MakeProgram.All(results, OpenWork.Stem(work.PlanPath)).Select(p => p.Report)]) });
+        return Checked<SheetRequest>.Good(new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))) });
     }
 
     private static (double Across, double Along)? ReadMeasured(string text)

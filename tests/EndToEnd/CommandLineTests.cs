@@ -7,7 +7,9 @@ public sealed class CommandLineTests : IDisposable
 {
     private readonly Scratch _scratch = new();
 
-    public static TheoryData<string> Examples => ["skeleton-hatchet", "kitchen-knife", "paring-knife"];
+    public static TheoryData<string> Examples => ["skeleton-hatchet", "kitchen-knife", "paring-knife", "skeleton-knife"];
+
+    private static string[] Programs(string example) => example switch { "paring-knife" => ["paring-knife-holes.ngc", "paring-knife-profile.ngc"], "skeleton-knife" => ["skeleton-knife.ngc"], _ => [] };
 
     public void Dispose() => _scratch.Dispose();
 
@@ -16,7 +18,7 @@ public sealed class CommandLineTests : IDisposable
     {
         var run = ProgramRun.Of(_scratch.Folder);
         Assert.Equal(0, run.Exit);
-        foreach (var verb in new[] { "new", "check", "figures", "compare", "template", "packet", "import", "export" }) Assert.Contains(verb, run.Out, StringComparison.Ordinal);
+        foreach (var verb in new[] { "new", "check", "figures", "compare", "template", "packet", "program", "import", "export" }) Assert.Contains(verb, run.Out, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -67,11 +69,43 @@ public sealed class CommandLineTests : IDisposable
         var second = ProgramRun.Of(_scratch.Folder, "packet", plan, "--date", "2026-03-31", "--out", "second");
         Assert.True(first.Exit is 0 or 1, first.Error);
         Assert.Equal(first.Exit, second.Exit);
-        string[] expected = ["figures.json", "holes.csv", "layout.csv", "outline.dxf", "outline.svg", "packet.pdf", "readout.csv", "template.pdf"];
+        string[] expected = [.. new[] { "figures.json", "holes.csv", "layout.csv", "outline.dxf", "outline.svg", "packet.pdf", "readout.csv", "template.pdf" }.Concat(Programs(example)).Order(StringComparer.Ordinal)];
         Assert.Equal(expected, System.IO.Directory.GetFiles(_scratch.Path("first")).Select(f => System.IO.Path.GetFileName(f)!).Order());
         foreach (var f in expected) Assert.Equal(System.IO.File.ReadAllBytes(_scratch.Path("first", f)), System.IO.File.ReadAllBytes(_scratch.Path("second", f)));
         Assert.Equal(ProgramRun.Of(_scratch.Folder, "figures", plan, "--json").Out, System.IO.File.ReadAllText(_scratch.Path("first", "figures.json")));
         Assert.StartsWith("name,x_mm,y_mm,diameter_mm,use", System.IO.File.ReadAllText(_scratch.Path("first", "holes.csv")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_program_is_written_told_and_left_alone()
+    {
+        var plan = _scratch.PutExample("skeleton-knife");
+        var run = ProgramRun.Of(_scratch.Folder, "program", plan);
+        Assert.Equal(0, run.Exit);
+        foreach (var words in new[] { "4 holes and the profile", "T6 6 mm end mill", "strap clamp 2", "Run it in the air first" }) Assert.Contains(words, run.Out, StringComparison.Ordinal);
+        var file = _scratch.Path("skeleton-knife.ngc");
+        System.IO.File.WriteAllText(file, "my own changes");
+        Assert.Equal(2, ProgramRun.Of(_scratch.Folder, "program", plan).Exit);
+        Assert.Equal("my own changes", System.IO.File.ReadAllText(file));
+        var json = JsonDocument.Parse(ProgramRun.Of(_scratch.Folder, "program", plan, "--work", "profile", "--zero", "H3", "--json").Out).RootElement;
+        Assert.Equal(109, json.GetProperty("zero_in_plan").GetProperty("x_mm").GetDouble());
+        Assert.True(System.IO.File.Exists(_scratch.Path("skeleton-knife-profile.ngc")));
+    }
+
+    // the mill's table is too short: nothing is written, and the packet says so
+    [Fact]
+    public void A_program_that_fails_the_check_is_not_written()
+    {
+        var plan = _scratch.PutExample("skeleton-knife");
+        var shop = _scratch.Path("skeleton-knife.shop.toml");
+        System.IO.File.WriteAllText(shop, System.IO.File.ReadAllText(shop).Replace("travel = [300, 200]", "travel = [100, 200]", StringComparison.Ordinal));
+        var run = ProgramRun.Of(_scratch.Folder, "program", plan);
+        Assert.Equal(2, run.Exit);
+        Assert.Contains("fails the check", run.Error, StringComparison.Ordinal);
+        Assert.False(System.IO.File.Exists(_scratch.Path("skeleton-knife.ngc")));
+        var packet = ProgramRun.Of(_scratch.Folder, "packet", plan, "--out", "packet");
+        Assert.Contains("no program for the small mill", packet.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(System.IO.Directory.GetFiles(_scratch.Path("packet")), f => f.EndsWith(".ngc", StringComparison.Ordinal));
     }
 
     [Fact]

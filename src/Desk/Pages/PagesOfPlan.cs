@@ -12,6 +12,7 @@ internal static class PagesOfPlan
         ("/values", "In figures"),
         ("/drilling", "Drilling"),
         ("/fits", "Pins and fits"),
+        ("/program", "Program for the mill"),
         ("/sheets", "Sheets for the bench"),
         ("/measured", "Measured holes"),
         ("/solid", "Solid"),

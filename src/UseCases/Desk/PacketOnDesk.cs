@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Tangwright.Core;
 using Tangwright.Foundation;
 
 namespace Tangwright.UseCases;
@@ -24,12 +25,15 @@ public static class PacketOnDesk
         ("figures.json", "every number"),
     ];
 
+    /// <summary>The files a packet of a plan can be made of.</summary>
+    private static ImmutableArray<(string Name, string For)> KnownOf(PlanOnDesk desk) => Known.AddRange(Enum.GetValues<ProgramWork>().Select(w => (MakeProgram.FileName(desk.Stem, new(w, null)), "program for the mill")));
+
     /// <summary>The folder's name.</summary>
     public static string FolderName(PlanOnDesk desk) => System.IO.Path.GetFileName(MakePacket.PacketFolder(desk.Path));
 
     /// <summary>What lies there; empty when no packet was written.</summary>
     public static ImmutableArray<PacketFile> Files(PlanOnDesk desk, DeskFolder folder)
-        => [.. Known.Select(k => Find(desk, folder, k.Name) is { } f ? new PacketFile(k.Name, k.For, f.LastWriteTime) : null).OfType<PacketFile>()];
+        => [.. KnownOf(desk).Select(k => Find(desk, folder, k.Name) is { } f ? new PacketFile(k.Name, k.For, f.LastWriteTime) : null).OfType<PacketFile>()];
 
     /// <summary>The bytes of a file of the packet.</summary>
     public static Checked<byte[]> Open(PlanOnDesk desk, DeskFolder folder, string name)
@@ -48,7 +52,7 @@ public static class PacketOnDesk
 
     private static System.IO.FileInfo? Find(PlanOnDesk desk, DeskFolder folder, string name)
     {
-        if (!Known.Any(k => k.Name == name) || !folder.HoldsPacketOf(desk)) return null;
+        if (!KnownOf(desk).Any(k => k.Name == name) || !folder.HoldsPacketOf(desk)) return null;
         var file = new System.IO.FileInfo(System.IO.Path.Combine(MakePacket.PacketFolder(desk.Path), name));
         return file.Exists && file.LinkTarget is null ? file : null;
     }

@@ -45,7 +45,7 @@ internal static class OddBlades
     /// <summary>An edge of corners both ways.</summary>
     public static readonly Path SawToothed = Path.Polygon(new(0, 0), new(20, 6), new(40, 0), new(60, 6), new(80, 0), new(100, 6), new(120, 0), new(120, 40), new(0, 40));
 
-    public static IReadOnlyList<string> Examples { get; } = ["skeleton-hatchet", "kitchen-knife", "paring-knife"];
+    public static IReadOnlyList<string> Examples { get; } = ["skeleton-hatchet", "kitchen-knife", "paring-knife", "skeleton-knife"];
 
     public static IReadOnlyDictionary<string, Results> Odd { get; } = new Dictionary<string, Results>(StringComparer.Ordinal)
     {

@@ -6,13 +6,14 @@ using Tangwright.Core;
 using Tangwright.Documents;
 using Tangwright.Formats;
 using Tangwright.Foundation;
+using Tangwright.UseCases;
 
 namespace Tangwright.Tests;
 
 public class BenchPacketTests
 {
     /// <summary>The sheets with a title block; the true-scale ones have tests of their own.</summary>
-    private static ImmutableArray<string> OwnKinds { get; } = ["cover", "order", "findings", "holes", "layout", "cautions"];
+    private static ImmutableArray<string> OwnKinds { get; } = ["cover", "order", "findings", "holes", "setup", "layout", "cautions"];
 
     public static TheoryData<string, string, UnitsShown> Cases()
     {
@@ -115,6 +116,7 @@ public class BenchPacketTests
     [InlineData("hatchet", UnitsShown.Both)]
     [InlineData("kitchen", UnitsShown.Mm)]
     [InlineData("paring", UnitsShown.Inch)]
+    [InlineData("skeleton-knife", UnitsShown.Both)]
     public void What_is_printed_is_what_was_looked_through(string piece, UnitsShown units)
     {
         var set = BenchPacket.Of(Request(Pieces[piece](), units: units), OwnKinds);
@@ -146,6 +148,7 @@ public class BenchPacketTests
         ["hatchet"] = ExamplePieces.Hatchet,
         ["kitchen"] = ExamplePieces.Kitchen,
         ["paring"] = ExamplePieces.Paring,
+        ["skeleton-knife"] = ExamplePieces.SkeletonKnife,
         ["assumed"] = ExamplePieces.Assumed,
         ["turned"] = () => Turned(ExamplePieces.Kitchen()),
     };
@@ -159,7 +162,7 @@ public class BenchPacketTests
     };
 
     private static SheetRequest Request(Results results, PaperSize? paper = null, UnitsShown units = UnitsShown.Both)
-        => new(results, paper ?? PaperSize.A4, 5, PrintScale.True, false, new DateOnly(2026, 1, 15), units, "shop.toml beside the plan");
+        => new(results, paper ?? PaperSize.A4, 5, PrintScale.True, false, new DateOnly(2026, 1, 15), units, "shop.toml beside the plan") { Programs = new(() => MakeProgram.Reports(results, "piece")) };
 
     /// <summary>Measured from the right end and the upper edge.</summary>
     private static Results Turned(Results results)

@@ -3,7 +3,7 @@ using Tangwright.Inputs;
 
 namespace Tangwright.Tests;
 
-/// <summary>The three example plans worked up in their shops.</summary>
+/// <summary>The example plans worked up in their shops.</summary>
 internal static class ExamplePieces
 {
     public static Results Hatchet() => Of("skeleton-hatchet");
@@ -11,6 +11,8 @@ internal static class ExamplePieces
     public static Results Kitchen() => Of("kitchen-knife");
 
     public static Results Paring() => Of("paring-knife");
+
+    public static Results SkeletonKnife() => Of("skeleton-knife");
 
     /// <summary>The paring knife in the shop that is built in.</summary>
     public static Results Assumed()
