@@ -11,6 +11,7 @@ internal static class PagesOfPlan
         ("", "Drawing"),
         ("/values", "In figures"),
         ("/drilling", "Drilling"),
+        ("/assembly", "Will it go together"),
         ("/sheets", "Sheets for the bench"),
         ("/measured", "Measured holes"),
         ("/solid", "Solid"),
