@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
 using Tangwright.Core;
 using Tangwright.Foundation;
 using Tangwright.UseCases;
@@ -16,13 +18,13 @@ internal static class AssemblyCommand
         var seed = new Option<int>("--seed") { Description = "seed of the trials, 0 or more; the same seed gives the same numbers", HelpName = "N", DefaultValueFactory = _ => (int)GoTogether.UsualSeed };
         seed.Validators.Add(v =>
         {
-            if (v.GetValueOrDefault<int>() < 0) v.AddError("--seed is under 0: write a whole number from 0");
+            if (Written(v) < 0) v.AddError("--seed is under 0: write a whole number from 0");
         });
         var (fewest, most) = GoingTogether.Trials;
         var trials = new Option<int>("--trials") { Description = $"trials for each way, {fewest} to {most}", HelpName = "N", DefaultValueFactory = _ => PinChance.UsualTrials };
         trials.Validators.Add(v =>
         {
-            if (v.GetValueOrDefault<int>() is var n && (n < fewest || n > most)) v.AddError($"--trials {n}: write a whole number from {fewest} to {most}");
+            if (Written(v) is { } n && (n < fewest || n > most)) v.AddError($"--trials {n}: write a whole number from {fewest} to {most}");
         });
         var json = CommonOptions.Json();
         var c = new Command("assembly", "Say how likely tang and scales go together on their pins, by every way of making the holes, with the smallest hole for the chance you ask; and how straight rows of holes will look.\nThe plan names the rods with \"pin\" under its holes and the scales under [scales].\n\n  tangwright assembly kitchen-knife.plan.toml") { plan, shop, seed, trials, json };
@@ -36,6 +38,10 @@ internal static class AssemblyCommand
         });
         return c;
     }
+
+    // null when nothing or no whole number was written: that is told elsewhere
+    private static int? Written(OptionResult option)
+        => option.Tokens is [var t] && int.TryParse(t.Value, NumberStyles.Integer, CultureInfo.InvariantCulture, out var n) ? n : null;
 
     private static void Tell(GoingTogether x)
     {
