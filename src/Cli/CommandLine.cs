@@ -34,6 +34,7 @@ internal static class CommandLine
             FiguresCommand.Make(),
             HolesCommand.Make(),
             FitsCommand.Make(),
+            AssemblyCommand.Make(),
             CompareCommand.Make(),
             TemplateCommand.Make(),
             PacketCommand.Make(),

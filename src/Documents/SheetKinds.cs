@@ -24,6 +24,7 @@ public static class SheetKinds
         new(HolesSheet.Key, "Hole table", "where each hole lies from two edges, its size and drill, room for what was measured", HolesSheet.Draw),
         new(HoleCard.Key, "Hole card", "by machine and tool: speed, depth, feed, and a tick for each hole", HoleCard.Draw),
         new(FitsSheet.Key, "Pins and fits", "pinned and reamed holes: what they come out at, the room about the rod, drill and reamer", FitsSheet.Draw),
+        new(AssemblySheet.Key, "Will it go together", "chance that the pins go through tang and scales, by every way of making them, and the holes it takes", AssemblySheet.Draw),
         new(MeasuredSheet.Key, "Measured holes", "as built beside planned, position, best fit, and what to do with each hole", MeasuredSheet.Draw),
         new(TemplateKinds.Key, "Template", "the piece at true scale, on one sheet or tiled, with check bars", TemplateKinds.Full, NamesNumbers: true, HasOwnStrip: true),
         new(TemplateKinds.DrillKey, "Drill template", "hole centres at true scale, to glue on for punching", TemplateKinds.DrillOnly, NamesNumbers: true, HasOwnStrip: true),

@@ -33,7 +33,7 @@ public static class AssemblyFindings
             $"seeded trials; scatter of the holes {(capability.MeasuredSigma is null ? capability.IsOwn ? "as the shop file says" : "by common practice" : "as measured")}",
             Remedy(r, pins, alone, alike, better))
         {
-            Ways = [.. Larger(r, pins, alone), .. better.Reverse().Take(2).Select(w => new RemedyWay(w.Says, [new WordSet("scales", "holes", w.Word)]))],
+            Ways = [.. alone is null ? AllLarger(r, pins, alike) : Larger(r, pins, alone), .. better.Reverse().Take(2).Select(w => new RemedyWay(w.Says, [new WordSet("scales", "holes", w.Word)]))],
         });
     }
 
@@ -52,5 +52,14 @@ public static class AssemblyFindings
 
     // the tang's holes in the next size owned for how they are made
     private static ImmutableArray<RemedyWay> Larger(Results r, ImmutableArray<PlacedHole> pins, Length? clearance)
-        => clearance is { } c ? HoleWays.Resized(r.Plan, pins.Select(h => (h, DrillSeries.LargerOrEqual(h.Make == HoleMake.Ream ? r.Shop.Reamers : r.Shop.Drills, h.Pin!.Value + c)))) : [];
+        => clearance is { } c ? HoleWays.Resized(r.Plan, pins.Select(h => (h, Sized(r.Shop, h, c)))) : [];
+
+    // tang and scales alike; only where one size serves all pins and the plan writes the scales' own
+    private static ImmutableArray<RemedyWay> AllLarger(Results r, ImmutableArray<PlacedHole> pins, Length? clearance)
+        => clearance is { } c && pins.Select(h => Sized(r.Shop, h, c)).Distinct().ToArray() is [{ } size] && r.Plan.Scales?.HoleDiameter is not null
+            ? [.. HoleWays.Resized(r.Plan, pins.Select(h => (h, (DrillSize?)size))).Select(w => new RemedyWay($"{w.Says}, and the scales' holes alike", w.Changes.Add(new LengthSet("scales", "hole", size.Diameter))))]
+            : [];
+
+    private static DrillSize? Sized(Shop shop, PlacedHole hole, Length clearance)
+        => DrillSeries.LargerOrEqual(hole.Make == HoleMake.Ream ? shop.Reamers : shop.Drills, hole.Pin!.Value + clearance);
 }

@@ -8,7 +8,7 @@ namespace Tangwright.Core;
 /// <param name="ScaleHoles">Diameter of the scales' hole for each.</param>
 /// <param name="WantedShare">The chance asked.</param>
 /// <param name="Said">The way the plan says; null when it says none.</param>
-/// <param name="Ways">All ways, coarse to fine.</param>
+/// <param name="Ways">All ways: the one the plan says first, those the shop has not last, else coarse to fine.</param>
 /// <param name="Seed">Seed of the trials.</param>
 public sealed record GoTogether(ImmutableArray<PlacedHole> Pins, ImmutableArray<Length> ScaleHoles, double WantedShare, PlacingWay? Said, ImmutableArray<WayChance> Ways, ulong Seed)
 {
@@ -39,7 +39,10 @@ public sealed record GoTogether(ImmutableArray<PlacedHole> Pins, ImmutableArray<
         var pins = PinsOf(r);
         if (r.Plan.Scales is not { } scales || pins.IsEmpty) return null;
         var holes = ScaleHolesOf(r, pins);
-        return new(pins, holes, scales.WantedChanceShare, scales.HolesBy, [.. WayOfMaking.All.Select(w => Way(r, w, pins, holes, scales.WantedChanceShare, seed, trials)).OfType<WayChance>()], seed);
+        return new(pins, holes, scales.WantedChanceShare, scales.HolesBy, Ways(), seed);
+
+        ImmutableArray<WayChance> Ways()
+            => [.. WayOfMaking.All.Select(w => Way(r, w, pins, holes, scales.WantedChanceShare, seed, trials)).OfType<WayChance>().OrderByDescending(w => w.Making.Way == scales.HolesBy).ThenByDescending(w => w.IsInShop)];
     }
 
     private static WayChance? Way(Results r, WayOfMaking way, ImmutableArray<PlacedHole> pins, ImmutableArray<Length> holes, double wanted, ulong seed, int trials)

@@ -48,7 +48,7 @@ public sealed record Plan(
 
 /// <summary>How the scales are put on.</summary>
 /// <param name="HolesBy">How the holes of the scales are placed; null when not said.</param>
-/// <param name="HoleDiameter">Diameter of the holes in the scales; null: the rod's own, by common practice.</param>
+/// <param name="HoleDiameter">Diameter of the holes in the scales; null: the smallest reamer or drill owned that the rod enters.</param>
 /// <param name="WantedChanceShare">Chance that all pins go through, above 0 and under 1.</param>
 public sealed record ScalesPlan(PlacingWay? HolesBy, Length? HoleDiameter, double WantedChanceShare);
 

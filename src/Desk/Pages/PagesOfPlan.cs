@@ -13,6 +13,7 @@ internal static class PagesOfPlan
         ("/drilling", "Drilling"),
         ("/fits", "Pins and fits"),
         ("/program", "Program for the mill"),
+        ("/assembly", "Will it go together"),
         ("/sheets", "Sheets for the bench"),
         ("/measured", "Measured holes"),
         ("/solid", "Solid"),

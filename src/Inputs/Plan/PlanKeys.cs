@@ -64,7 +64,7 @@ public static class PlanKeys
             May("layout", "end_allowance", "length", "Steel between the sawn end and the piece", "the shop's", "3"),
             May("layout", "edge_margin", "length", "Steel between the long edge of the stock and the piece", "centred in the bar, or the shop's", "1"),
             Word("scales", "holes", false, "How the holes of the scales are placed; \"through other part\" is drilled through the blade", "all ways are compared", "\"through other part\"", ShopKeys.PlacingWays),
-            May("scales", "hole", "length", "Diameter of the holes in the scales", "the rod's own", "\"5 mm\""),
+            May("scales", "hole", "length", "Diameter of the holes in the scales", "the smallest reamer or drill you own that the rod enters", "\"5 mm\""),
             May("scales", "chance", "number", "Chance you ask for that all pins go through, 0 to 1", "0.95", "0.99"),
             May("hole", "name", "text", "Its name; each name stands once", "H and its place among the holes", "\"L1\""),
             Must("hole", "at", "point", "Centre", "[100, 18.2]"),
