@@ -32,6 +32,7 @@ internal static class DeskApp
         SheetsFiles.Map(app);
         BackgroundFile.Map(app);
         SolidFile.Map(app);
+        HoleOrderFile.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

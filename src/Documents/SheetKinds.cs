@@ -27,6 +27,7 @@ public static class SheetKinds
         new(TemplateKinds.Key, "Template", "the piece at true scale, on one sheet or tiled, with check bars", TemplateKinds.Full, NamesNumbers: true, HasOwnStrip: true),
         new(TemplateKinds.DrillKey, "Drill template", "hole centres at true scale, to glue on for punching", TemplateKinds.DrillOnly, NamesNumbers: true, HasOwnStrip: true),
         new(ReadoutList.Key, "Readout list", "holes of each tool in the order they are visited, front face and back", ReadoutList.Draw),
+        new(GuideCard.Key, "Guide-piece card", "blanks drilled through a finished piece: pins, order, how far beside, as built", GuideCard.Draw),
         new(LayoutCard.Key, "Layout card", "lines to scribe, both faces, with ticks", LayoutCard.Draw),
         new(CautionsSheet.Key, "Cautions", "drilling, grinding, sawing, heat, dust and sharp edges", CautionsSheet.Draw),
     ];

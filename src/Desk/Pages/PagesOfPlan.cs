@@ -11,6 +11,7 @@ internal static class PagesOfPlan
         ("", "Drawing"),
         ("/values", "In figures"),
         ("/drilling", "Drilling"),
+        ("/order-of-holes", "Order of holes"),
         ("/sheets", "Sheets for the bench"),
         ("/measured", "Measured holes"),
         ("/solid", "Solid"),
