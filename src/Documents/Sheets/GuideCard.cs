@@ -13,10 +13,10 @@ internal static class GuideCard
     private const string Title = "Guide-piece card";
     private const string Caution = "Clamp guide and blank TOGETHER and both to the table, never hold them by hand: a drill that grabs spins the pair. A hardened guide chips drills and throws the chips: eyes covered. No gloves, sleeves or loose hair near the spindle; chuck key out. Ease off as the drill breaks through. Local rules and the machine's manual come first.";
     private const double TickColumn = 10;
-    private const double NameColumn = 38;
-    private const double DrillColumn = 40;
-    private const double BesideColumn = 30;
-    private const double RowMm = 16;
+    private const double NameColumn = 34;
+    private const double DrillColumn = 31;
+    private const double BesideColumn = 23;
+    private const double RowMm = 15;
 
     /// <summary>Draws its sheets; none without a drilling vise, or without a hole it can drill.</summary>
     public static ImmutableArray<Sheet> Draw(SheetRequest request) => [.. GuidePiece.Of(request.Results).SelectMany(g => Sheets(request, g))];
@@ -39,7 +39,7 @@ internal static class GuideCard
     private static Box DrawPlaces(OpenSheet sheet, SheetRequest request, GuidePiece guide)
     {
         var (canvas, room) = sheet;
-        var view = PieceView.Fit(request.Results, request.Results.Plan.Outline.Bounds, new Box(room.MinX + 4, room.MaxY - 52, room.MaxX - 4, room.MaxY - 3));
+        var view = PieceView.Fit(request.Results, request.Results.Plan.Outline.Bounds, new Box(room.MinX + 4, room.MaxY - 46, room.MaxX - 4, room.MaxY - 3));
         canvas.Scale = view.ScaleName;
         view.DrawPiece(canvas, new Pen(0.35));
         foreach (var pin in guide.Holes.Where(h => h.Turn != GuideTurn.Rest)) canvas.Fill(Path.Circle(view.On(pin.Hole.MadeAt), Math.Max(1, 0.35 * pin.Hole.MadeDiameter.Mm * view.Factor)));
@@ -62,7 +62,7 @@ internal static class GuideCard
         }
 
         Two(box.MinX + TickColumn, NameColumn, "Hole", "tick when drilled");
-        Two(drill, DrillColumn, "Drill", "runs in the guide hole");
+        Two(drill, DrillColumn, "Drill", "fits the guide");
         Two(beside, BesideColumn, "Beside", $"at most, {unit}");
         Two(built, box.MaxX - built, "Guide as built", $"x, y, diameter, {unit}, from the two edges");
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), Pen.Wide);
@@ -79,7 +79,7 @@ internal static class GuideCard
         canvas.Fitted(hole.Drill?.Name ?? "punch", new Point(drill, line), DrillColumn - 2, Canvas.LargeMm, bold: true);
         canvas.Fitted(hole.Drill is null ? "no drill runs in it" : hole.Speed is { } s ? $"{Shown.Number(s.SetRpm, 0)} rpm" : "too fast a machine", new Point(drill, under), DrillColumn - 2, Canvas.TextMm);
         canvas.Fitted(FigureText.Figure(hole.Walk, inch), new Point(beside, line), BesideColumn - 2, Canvas.LargeMm, bold: true);
-        canvas.Fitted(hole.IsMeasured ? "guide measured" : "not measured", new Point(beside, under), BesideColumn - 2, Canvas.SmallMm);
+        canvas.Fitted(hole.IsMeasured ? "measured" : "not measured", new Point(beside, under), BesideColumn - 2, Canvas.SmallMm);
         DrawBuilt(canvas, request, hole, box with { MinX = built }, line, under);
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
     });
@@ -95,7 +95,7 @@ internal static class GuideCard
         void Cell(int i, string name, double? mm, double planned)
         {
             var x = box.MinX + (i * third);
-            if (mm is { } built) canvas.Fitted(FigureText.Figure(Length.OfMm(built), inch), new Point(x, line), third - 2, Canvas.LargeMm, bold: true);
+            if (mm is { } built) canvas.Fitted(FigureText.Figure(Length.OfMm(built), inch), new Point(x, line), third - 1, Canvas.LargeMm, bold: true);
             else canvas.Line(new Point(x, line - 0.5), new Point(x + third - 3, line - 0.5), new Pen(0.25));
             canvas.Fitted($"{name} plan {FigureText.Figure(Length.OfMm(planned), inch)}", new Point(x, under), third - 2, Canvas.SmallMm);
         }

@@ -22,8 +22,8 @@ internal static class GuideText
 
         var (first, second) = (holes[0], holes[1]);
         steps.Add($"Drill {first.Hole.Name}. Without moving a clamp put a pin through guide and blank: {Pin(first)}.");
-        steps.Add($"Drill {second.Hole.Name}, pin it: {Pin(second)}. These two because they are the farthest apart of those that can be pinned, {FigureText.Size(apart, units)}: the farther apart, the less the play of the pins can turn the blank.");
-        if (holes.Length > 2) steps.Add($"Both pins in, clamps still tight: {Names(holes.Skip(2).Select(h => h.Hole))}, in this order. Brush the chips off after each.");
+        steps.Add($"Drill {second.Hole.Name}, pin it: {Pin(second)}. These two because they are the farthest apart of those that can be pinned, {FigureText.Size(apart, units, brief: true)}: the farther apart, the less the play of the pins can turn the blank.");
+        if (holes.Length > 2) steps.Add($"Both pins in, clamps still tight: {Names(holes.Skip(2).Select(h => h.Hole))}{(holes.Length > 3 ? ", in this order" : "")}. Brush the chips off after each.");
         return steps.ToImmutable();
     }
 

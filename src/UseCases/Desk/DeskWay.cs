@@ -105,7 +105,7 @@ public static class DeskWay
 
     private static string First(WayStop stop)
     {
-        string[] parts = [stop.PastX is { } x ? $"x to {Both(x)}" : "", stop.PastY is { } y ? $"y to {Both(y)}" : ""];
+        string[] parts = [stop.PastXMm is { } x ? $"x to {Both(x)}" : "", stop.PastYMm is { } y ? $"y to {Both(y)}" : ""];
         var words = string.Join(", ", parts.Where(p => p.Length > 0));
         return words.Length == 0 ? "" : "first " + words;
     }
