@@ -15,9 +15,9 @@ public sealed class HoleOrderJourney(Chromium chromium, DeskOnScratch desk) : Jo
         await Assertions.Expect(picture).ToHaveAttributeAsync("aria-label", new System.Text.RegularExpressions.Regex("6 mm spot drill.*: L1, L2, L3, L4, L5, L6, L7, lanyard$"));
 
         // the pilot comes back over them
-        await page.GetByRole(AriaRole.Button, new() { Name = "show its way: 4 mm drill" }).ClickAsync();
+        var pilot = page.GetByRole(AriaRole.Group, new() { Name = "4 mm drill: pilot" });
+        await pilot.GetByRole(AriaRole.Button).ClickAsync();
         await Assertions.Expect(picture).ToHaveAttributeAsync("aria-label", new System.Text.RegularExpressions.Regex("4 mm drill.*: lanyard, L7, L6, L5, L4, L3, L2, L1$"));
-        var pilot = page.GetByRole(AriaRole.Group, new() { Name = "4 mm drill" });
         await Assertions.Expect(pilot.Locator("li").First).ToContainTextAsync("261.00 mm (10.276 in)");
         await pilot.GetByLabel("1 lanyard").CheckAsync();
         await Assertions.Expect(pilot.Locator("li").First).ToHaveClassAsync(new System.Text.RegularExpressions.Regex("done"));

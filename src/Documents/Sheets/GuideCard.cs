@@ -16,7 +16,7 @@ internal static class GuideCard
     private const double NameColumn = 34;
     private const double DrillColumn = 31;
     private const double BesideColumn = 23;
-    private const double RowMm = 15;
+    private const double RowMm = 16;
 
     /// <summary>Draws its sheets; none without a drilling vise, or without a hole it can drill.</summary>
     public static ImmutableArray<Sheet> Draw(SheetRequest request) => [.. GuidePiece.Of(request.Results).SelectMany(g => Sheets(request, g))];
@@ -72,7 +72,7 @@ internal static class GuideCard
     {
         var inch = SizeBlock.InchFirst(request);
         var (drill, beside, built) = Columns(box);
-        var (line, under) = (box.MaxY - 7.5, box.MinY + 2.6);
+        var (line, under) = (box.MaxY - 7, box.MinY + 2.4);
         canvas.TickBox(box.MinX, (box.MinY + box.MaxY) / 2);
         canvas.Fitted($"{number}  {hole.Hole.Name}", new Point(box.MinX + TickColumn, line), NameColumn - 2, Canvas.LargeMm, bold: true);
         canvas.Fitted(GuideText.Turn(hole), new Point(box.MinX + TickColumn, under), NameColumn - 2, 3);

@@ -18,7 +18,9 @@ internal static class HoleCard
     private const double DepthColumn = 38;
     private const double FeedColumn = 36;
     private const double HeadMm = 15;
+    private const double PeckMm = 3.5;
     private const double TicksMm = 10;
+    private const double DepthsMm = 1.5;
     private const double LeastTickMm = 26;
 
     /// <summary>Draws its sheets, one card a machine; none without holes.</summary>
@@ -79,21 +81,23 @@ internal static class HoleCard
         var smallMm = small.Length == 0 ? 0 : TextSpace.WrappedMm(small, width, 3) + 1;
         var across = Math.Max(1, Math.Min(6, (int)(width / LeastTickMm)));
         var lines = (tool.Holes.Length + across - 1) / across;
-        return new FlowRow(HeadMm + (lines * TicksMm) + smallMm + 2, (canvas, box) =>
+        var head = HeadMm + (o.PeckMm is null ? 0 : PeckMm);
+        var tick = TicksMm + (tool.IsSameDepth ? 0 : DepthsMm);
+        return new FlowRow(head + (lines * tick) + smallMm + 2, (canvas, box) =>
         {
             DrawSettings(canvas, request, tool, speedStep, box);
-            var y = box.MaxY - HeadMm;
+            var y = box.MaxY - head;
             for (var i = 0; i < tool.Holes.Length; i++)
             {
                 var left = box.MinX + (i % across * (width / across));
-                var middle = y - (i / across * TicksMm) - (TicksMm / 2);
+                var middle = y - (i / across * tick) - (tick / 2);
                 var (hole, step) = tool.Holes[i];
                 canvas.TickBox(left, middle);
-                canvas.Fitted(hole, new Point(left + 9, tool.IsSameDepth ? middle - 2.4 : middle - 0.8), (width / across) - 10, Canvas.LargeMm, bold: true);
-                if (!tool.IsSameDepth) canvas.Fitted(HoleStepText.Depth(step, request.Units == UnitsShown.Inch ? UnitsShown.Inch : UnitsShown.Mm), new Point(left + 9, middle - 4), (width / across) - 10, Canvas.SmallMm);
+                canvas.Fitted(hole, new Point(left + 9, tool.IsSameDepth ? middle - 2.4 : middle), (width / across) - 10, Canvas.LargeMm, bold: true);
+                if (!tool.IsSameDepth) canvas.Fitted(HoleStepText.Depth(step, request.Units == UnitsShown.Inch ? UnitsShown.Inch : UnitsShown.Mm), new Point(left + 9, middle - 4.7), (width / across) - 10, Canvas.SmallMm);
             }
 
-            if (small.Length > 0) canvas.Wrapped(small, new Point(box.MinX, y - (lines * TicksMm)), width, 3);
+            if (small.Length > 0) canvas.Wrapped(small, new Point(box.MinX, y - (lines * tick)), width, 3);
             canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.25));
         });
     }
@@ -101,7 +105,7 @@ internal static class HoleCard
     private static void DrawSettings(Canvas canvas, SheetRequest request, ToolRow tool, string speedStep, Box box)
     {
         var o = tool.Step;
-        var (line, under) = (box.MaxY - 7.2, box.MaxY - 12);
+        var (line, under) = (box.MaxY - 7, box.MaxY - 12.6);
         var rpm = box.MaxX - RpmColumn - DepthColumn - FeedColumn;
         canvas.Fitted(o.Tool, new Point(box.MinX, line), rpm - box.MinX - 2, Canvas.LargeMm, bold: true);
         canvas.Fitted(HoleStepText.Of(o.Step) + speedStep, new Point(box.MinX, under), rpm - box.MinX - 2, Canvas.TextMm);
@@ -111,13 +115,13 @@ internal static class HoleCard
         if (o.Step == HoleStep.Chamfer) return;
         Two(canvas, request, "deep", tool.IsSameDepth ? o.DepthMm : null, (1, 3), rpm + RpmColumn, DepthColumn, box);
         if (o.FeedMmPerTurn > 0) Two(canvas, request, "a turn", o.FeedMmPerTurn, (2, 4), rpm + RpmColumn + DepthColumn, FeedColumn, box);
-        if (o.PeckMm is not null) canvas.Fitted(HoleStepText.Peck(o, request.Units), new Point(rpm + RpmColumn + DepthColumn, box.MaxY - 14.6), FeedColumn, Canvas.SmallMm);
+        if (o.PeckMm is not null) canvas.Fitted(HoleStepText.Peck(o, request.Units), new Point(rpm + RpmColumn + DepthColumn, box.MaxY - 16.8), FeedColumn, Canvas.SmallMm);
     }
 
     /// <summary>A figure large in the first unit, the other small beneath.</summary>
     private static void Two(Canvas canvas, SheetRequest request, string what, double? mm, (int Mm, int Inch) decimals, double x, double width, Box box)
     {
-        var (line, under) = (box.MaxY - 7.2, box.MaxY - 12);
+        var (line, under) = (box.MaxY - 7, box.MaxY - 12.6);
         if (mm is not { } value)
         {
             canvas.Fitted("depth below", new Point(x, line), width - 2, Canvas.TextMm);
