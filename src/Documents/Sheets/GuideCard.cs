@@ -78,7 +78,8 @@ internal static class GuideCard
         canvas.Fitted(GuideText.Turn(hole), new Point(box.MinX + TickColumn, under), NameColumn - 2, 3);
         canvas.Fitted(hole.Drill?.Name ?? "punch", new Point(drill, line), DrillColumn - 2, Canvas.LargeMm, bold: true);
         canvas.Fitted(hole.Drill is null ? "no drill runs in it" : hole.Speed is { } s ? $"{Shown.Number(s.SetRpm, 0)} rpm" : "too fast a machine", new Point(drill, under), DrillColumn - 2, Canvas.TextMm);
-        canvas.Fitted(FigureText.Figure(hole.Walk, inch), new Point(beside, line), BesideColumn - 2, Canvas.LargeMm, bold: true);
+        var most = Length.OfMm(Math.Ceiling((100 * hole.Walk.Mm) - 1e-6) / 100);
+        canvas.Fitted(FigureText.Figure(most, inch), new Point(beside, line), BesideColumn - 2, Canvas.LargeMm, bold: true);
         canvas.Fitted(hole.IsMeasured ? "measured" : "not measured", new Point(beside, under), BesideColumn - 2, Canvas.SmallMm);
         DrawBuilt(canvas, request, hole, box with { MinX = built }, line, under);
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
