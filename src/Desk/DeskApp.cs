@@ -33,6 +33,7 @@ internal static class DeskApp
         BackgroundFile.Map(app);
         SolidFile.Map(app);
         ProgramFile.Map(app);
+        HoleOrderFile.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
         return app;
     }

@@ -36,7 +36,7 @@ public static class ReadoutCsv
         => group.Holes.First(h => h.Hole.Name == stop.Hole.Name).Operations.First(o => o.Tool == tool.Round.Tool).DepthMm;
 
     private static ImmutableArray<string> Row(MachineWay way, string face, string clamping, string tool, string step, string rpm, int i, WayStop stop, string depth)
-        => [way.Machine.Name, face, clamping, tool, step, rpm, Count(i + 1), stop.Hole.Name, Mm(stop.At.X), Mm(stop.At.Y), stop.PastX is { } x ? Mm(x) : "", stop.PastY is { } y ? Mm(y) : "", Inch(stop.At.X), Inch(stop.At.Y), depth];
+        => [way.Machine.Name, face, clamping, tool, step, rpm, Count(i + 1), stop.Hole.Name, Mm(stop.At.X), Mm(stop.At.Y), stop.PastXMm is { } x ? Mm(x) : "", stop.PastYMm is { } y ? Mm(y) : "", Inch(stop.At.X), Inch(stop.At.Y), depth];
 
     private static string Mm(double mm) => Shown.Trimmed(mm, 4);
 

@@ -30,6 +30,7 @@ public static class SheetKinds
         new(TemplateKinds.DrillKey, "Drill template", "hole centres at true scale, to glue on for punching", TemplateKinds.DrillOnly, NamesNumbers: true, HasOwnStrip: true),
         new(ReadoutList.Key, "Readout list", "holes of each tool in the order they are visited, front face and back", ReadoutList.Draw),
         new(SetUpSheet.Key, "Set-up for the mill", "stock, clamps and zero under the mill, tools in order, what to do step by step", SetUpSheet.Draw),
+        new(GuideCard.Key, "Guide-piece card", "blanks drilled through a finished piece: pins, order, how far beside, as built", GuideCard.Draw),
         new(LayoutCard.Key, "Layout card", "lines to scribe, both faces, with ticks", LayoutCard.Draw),
         new(CautionsSheet.Key, "Cautions", "drilling, grinding, sawing, heat, dust and sharp edges", CautionsSheet.Draw),
     ];

@@ -1,5 +1,7 @@
 using System.Text.Json;
 using Tangwright.Core;
+using Tangwright.Documents;
+using Tangwright.Formats;
 using Tangwright.Foundation;
 
 namespace Tangwright.UseCases;
@@ -27,9 +29,26 @@ public static class Holes
             w.Number("time_s", time.Value);
             w.Number("time_low_s", time.Low);
             w.Number("time_high_s", time.High);
+            w.List("way", MachineWay.Of(g, r.Bench)!.Clampings.SelectMany((c, i) => c.Tools.Select(t => (Clamping: i + 1, Tool: t))), x =>
+            {
+                w.WriteNumber("clamping", x.Clamping);
+                w.WriteString("tool", x.Tool.Round.Tool);
+                w.WriteString("step", HoleStepText.Of(x.Tool.Round.Work.Step));
+                w.List("stops", x.Tool.Stops, s =>
+                {
+                    w.WriteString("hole", s.Hole.Name);
+                    w.Number("x_mm", s.At.X);
+                    w.Number("y_mm", s.At.Y);
+                    w.Number("first_x_mm", s.PastXMm);
+                    w.Number("first_y_mm", s.PastYMm);
+                });
+            });
         });
         w.List("holes", r.Drilling.Holes, h => WriteHole(w, h));
     });
+
+    /// <summary>Every stop of the machines with a readout, front face and back, as a table.</summary>
+    public static byte[] Csv(Results r) => CsvWriter.Write(ReadoutCsv.Rows(r));
 
     private static void WriteHole(Utf8JsonWriter w, HolePlan h)
     {

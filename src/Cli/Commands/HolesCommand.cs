@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text;
 using Tangwright.Core;
 using Tangwright.Foundation;
 using Tangwright.UseCases;
@@ -14,12 +15,14 @@ internal static class HolesCommand
         var plan = CommonOptions.Plan();
         var shop = CommonOptions.Shop();
         var json = CommonOptions.Json();
-        var c = new Command("holes", "Say how each hole is made on this shop's machines: tools, speeds, feeds, push, time; and what each machine cannot make and why.\nExit code 1 when the plan has an error finding.\n\n  tangwright holes small-hatchet.plan.toml") { plan, shop, json };
+        var csv = new Option<bool>("--csv") { Description = "print the readout list: every stop of the machines with a readout, as a table" };
+        var c = new Command("holes", "Say how each hole is made on this shop's machines: tools, speeds, feeds, push, time; and what each machine cannot make and why.\nExit code 1 when the plan has an error finding.\n\n  tangwright holes small-hatchet.plan.toml") { plan, shop, json, csv };
         c.SetAction(p =>
         {
             var r = Patience.While("working out the holes", () => Holes.Of(p.GetRequiredValue(plan), p.GetValue(shop)));
             if (!r.IsGood) return Says.Faults(r.Faults);
             if (p.GetValue(json)) Says.Text(Holes.Json(r.Value));
+            else if (p.GetValue(csv)) Says.Text(Encoding.UTF8.GetString(Holes.Csv(r.Value)));
             else Tell(r.Value);
             return CheckPlan.HasError(r.Value) ? ExitCode.ErrorFound : ExitCode.Answered;
         });
@@ -38,6 +41,7 @@ internal static class HolesCommand
                 Says.Line($"  {string.Join(", ", alike.Select(h => h.Hole.Name))}: {Shown.Both(alike.First().Hole.Diameter)}{(alike.Count() > 1 ? " each" : "")}");
                 Says.Line(alike.Key);
             }
+            if (MachineWay.Of(group, r.Bench) is { } way) Tell(way);
         }
 
         var refused = r.Drilling.Holes.SelectMany(h => h.Refusals.Select(x => (h.Hole.Name, Refusal: x))).GroupBy(x => x.Refusal.Machine).ToArray();
@@ -56,6 +60,16 @@ internal static class HolesCommand
     /// <summary>Holes of the same size that are made in the same way, so that the way is told once.</summary>
     private static IEnumerable<IGrouping<string, HolePlan>> Alike(HoleGroup group, UnitsShown units)
         => group.Holes.GroupBy(h => h.Hole.Diameter).SelectMany(size => size.GroupBy(h => string.Join('\n', Way(h, units)), StringComparer.Ordinal));
+
+    private static void Tell(MachineWay way)
+    {
+        Says.Line("  the way, each tool from where the one before stopped:");
+        foreach (var (clamping, i) in way.Clampings.Select((c, i) => (c, i)))
+        {
+            if (i > 0) Says.Line($"    clamp anew, slide the work {Shown.Both(Length.OfMm(Math.Abs(clamping.SlideMm)))}{(clamping.Pins.Length == 2 ? $", find {clamping.Pins[0].Name} and {clamping.Pins[1].Name} again" : "")}");
+            foreach (var t in clamping.Tools) Says.Line($"    {HoleStepText.Of(t.Round.Work.Step),-8}{t.Round.Tool,-24}{string.Join(", ", t.Stops.Select((s, n) => $"{n + 1} {s.Hole.Name}"))}");
+        }
+    }
 
     private static IEnumerable<string> Way(HolePlan hole, UnitsShown units)
     {

@@ -4,7 +4,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Core;
 
 /// <summary>The steps of one hole on one machine: spot, pilot, drill, ream or bore, chamfer.</summary>
-internal sealed class HoleSteps
+public sealed class HoleSteps
 {
     /// <summary>A spot as wide as this share of its drill leaves a chamfer; common practice.</summary>
     private const double SpotShare = 1.05;
@@ -35,7 +35,7 @@ internal sealed class HoleSteps
     public static bool Spots(Machine machine) => machine.Kind == MachineKind.CncMill || (machine.Kind == MachineKind.MillDrill && machine.HasReadout);
 
     /// <summary>The steps in order.</summary>
-    public static ImmutableArray<HoleOperation> Of(DrillJob job, Machine machine, PlacedHole hole)
+    internal static ImmutableArray<HoleOperation> Of(DrillJob job, Machine machine, PlacedHole hole)
     {
         var steps = new HoleSteps(job, machine, hole);
         steps.All();
@@ -43,7 +43,7 @@ internal sealed class HoleSteps
     }
 
     /// <summary>The pilot of a hole that no machine can finish, on the machine that places best of those that can drill it; null when there is none.</summary>
-    public static PilotElsewhere? PilotOf(DrillJob job, ImmutableArray<Machine> machines, PlacedHole hole)
+    internal static PilotElsewhere? PilotOf(DrillJob job, ImmutableArray<Machine> machines, PlacedHole hole)
     {
         if (hole.Make == HoleMake.Bore || (hole.IsDrilledHard && job.Shop.DrillGrind.Metal != DrillMetal.Carbide) || job.Pilot(job.FinalDrill(hole).Diameter) is not { } pilot) return null;
         var small = hole with { Diameter = pilot.Diameter, Make = HoleMake.Drill };

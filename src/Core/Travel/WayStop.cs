@@ -6,9 +6,9 @@ namespace Tangwright.Core;
 /// <summary>A hole on the way of a tool.</summary>
 /// <param name="Hole">The hole.</param>
 /// <param name="At">Its distances from the two edges, mm.</param>
-/// <param name="PastX">Where to go past to along the first axis before coming to it, mm; null when it is come to from the right side anyway.</param>
-/// <param name="PastY">The same across.</param>
-public sealed record WayStop(PlacedHole Hole, Point At, double? PastX, double? PastY)
+/// <param name="PastXMm">Where to go past to along the first axis before coming to it, mm; null when it is come to from the right side anyway.</param>
+/// <param name="PastYMm">The same across.</param>
+public sealed record WayStop(PlacedHole Hole, Point At, double? PastXMm, double? PastYMm)
 {
     /// <summary>Smaller moves are none, mm.</summary>
     private const double SameMm = 1e-6;

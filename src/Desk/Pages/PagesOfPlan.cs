@@ -14,6 +14,7 @@ internal static class PagesOfPlan
         ("/fits", "Pins and fits"),
         ("/program", "Program for the mill"),
         ("/assembly", "Will it go together"),
+        ("/order-of-holes", "Order of holes"),
         ("/sheets", "Sheets for the bench"),
         ("/measured", "Measured holes"),
         ("/solid", "Solid"),

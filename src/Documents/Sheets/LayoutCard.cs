@@ -22,10 +22,16 @@ internal static class LayoutCard
             front,
             () => SheetTop.New(request, Key, Title, Title, "Continued. " + BenchView.Words(request)[0]),
             Head(request),
-            [.. LayoutStation.Of(request.Results).Select(s => Row(request, s)), .. Flagged(request, front.Room.Width), .. ReadoutText.MorePieces(request.Results, request.Units).Select(l => TickedLine.Of(l, front.Room.Width))],
+            LayoutStation.Of(request.Results).Select(s => Row(request, s)),
             request.Units == UnitsShown.Mm ? null : new FlowRow(7, (canvas, box) => canvas.Fitted(SizeBlock.Legend, new Point(box.MinX, box.MinY + 1), box.Width, Canvas.SmallMm)),
             Notes.Draw);
-        return sheets.Add(Face(request, back: true).Canvas.Done());
+        var back = Face(request, back: true);
+        return sheets.AddRange(Flow.Over(
+            back,
+            () => SheetTop.New(request, Key, Title, Title, "Continued. " + BenchView.Words(request)[0]),
+            null,
+            [.. Flagged(request, back.Room.Width), .. ReadoutText.MorePieces(request.Results, request.Units).Select(l => TickedLine.Of(l, back.Room.Width))],
+            after: Notes.Draw));
     }
 
     /// <summary>In words what must not be set by sixty-fourths.</summary>
@@ -34,10 +40,10 @@ internal static class LayoutCard
         if (request.Units == UnitsShown.Mm) yield break;
         var all = LayoutStation.Of(request.Results);
         string Of(string axis, Func<LayoutStation, double> mm)
-            => string.Join(", ", all.Where(s => SizeBlock.IsFlagged(SixtyFourths.Nearest(Length.OfMm(mm(s))))).Select(s => s.Name)) is { Length: > 0 } names ? $"{axis} of {names}" : "";
+            => string.Join(", ", all.Where(s => SizeBlock.IsFlagged(SixtyFourths.Nearest(Length.OfMm(mm(s))))).Select(s => s.Name.Replace(",", "", StringComparison.Ordinal))) is { Length: > 0 } names ? $"{axis} of {names}" : "";
         var both = string.Join("; ", new[] { Of("x", s => s.X), Of("y", s => s.Y) }.Where(x => x.Length > 0));
         if (both.Length == 0) yield break;
-        var text = $"Not by sixty-fourths, which miss by more than 0.1 mm (0.004 in): {both}. Set {(request.Units == UnitsShown.Inch ? "the decimals" : "mm or the decimals")}.";
+        var text = $"On both faces: not by sixty-fourths, which miss by more than 0.1 mm (0.004 in): {both}. Set {(request.Units == UnitsShown.Inch ? "the decimals" : "mm or the decimals")}.";
         yield return new FlowRow(TextSpace.WrappedMm(text, width, 3) + 3, (canvas, box) => canvas.Wrapped(text, new Point(box.MinX, box.MaxY - 1), box.Width, 3));
     }
 
@@ -59,8 +65,7 @@ internal static class LayoutCard
         var box = view.On(BenchView.Stock(request.Results));
         LabelRail.Draw(canvas, request.Results.Holes.Select(h => new Pointer(h.Name, view.On(h.MadeAt))), box.MinY - 7, box.MinX, box.MaxX, 3, bold: true);
         var rest = room with { MaxY = Math.Min(under, box.MinY - 9) - 1.5 };
-        if (back) Notes.Draw(canvas, rest with { MaxY = rest.MaxY - 8 });
-        return new OpenSheet(canvas, rest);
+        return new OpenSheet(canvas, back ? rest with { MaxY = rest.MaxY - 6 } : rest);
     }
 
     private static (double X, double Y, double Ticks) Columns(Box box)

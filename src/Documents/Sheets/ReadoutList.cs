@@ -97,10 +97,10 @@ internal static class ReadoutList
     {
         var (x, y) = Columns(box);
         canvas.TickBox(box.MinX, (box.MinY + box.MaxY) / 2);
-        canvas.Fitted($"{number}  {stop.Hole.Name}", new Point(box.MinX + TickColumn, box.MaxY - 7), NameColumn - 2, Canvas.LargeMm, bold: true);
-        canvas.Fitted(under, new Point(box.MinX + TickColumn, box.MinY + 1.7), NameColumn - 2, 3);
-        Size(canvas, request, stop.At.X, stop.PastX, box with { MinX = x, MaxX = y });
-        Size(canvas, request, stop.At.Y, stop.PastY, box with { MinX = y });
+        canvas.Fitted($"{number}  {stop.Hole.Name}", new Point(box.MinX + TickColumn, box.MaxY - 6.4), NameColumn - 2, Canvas.LargeMm, bold: true);
+        canvas.Fitted(under, new Point(box.MinX + TickColumn, box.MinY + 1.6), NameColumn - 2, 3);
+        Size(canvas, request, stop.At.X, stop.PastXMm, box with { MinX = x, MaxX = y });
+        Size(canvas, request, stop.At.Y, stop.PastYMm, box with { MinX = y });
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
     });
 

@@ -29,7 +29,7 @@ public class CardTests
         var words = Words(Hatchet(Profiled), "layout");
         Assert.Contains("124.00 4.882 4 7/8 ▲ −0.175", words, StringComparison.Ordinal);
         Assert.Contains("190.00 7.480 7 31/64 ▲ +0.103", words, StringComparison.Ordinal);
-        Assert.Contains("Not by sixty-fourths", words, StringComparison.Ordinal);
+        Assert.Contains("not by sixty-fourths", words, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -101,5 +101,34 @@ public class CardTests
         Assert.Equal(["1", "2", "3", "4", "5", "6", "7", "8"], spots.Select(x => x[6]));
         Assert.All(rows, x => Assert.Equal(rows[0].Length, x.Length));
         Assert.Equal(8, rows.Count(x => x[1] == "back"));
+    }
+
+    [Fact]
+    public void A_press_alone_has_its_centres_punched_and_its_belt_step_told()
+    {
+        var r = ExamplePieces.Hatchet();
+        r = WorkUp.Of(r.Plan, r.Shop with { Machines = [r.Shop.Machines[0]] }, r.Steel);
+        var words = Words(r, "hole-card");
+        Assert.Contains("Prick lightly", words, StringComparison.Ordinal);
+        Assert.Contains("The chuck holds up to 13.00 mm", words, StringComparison.Ordinal);
+
+        // 500, 890, 1400, 1900, 2500 rpm: 10 mm turns at 500
+        Assert.Contains("drill, speed step 1 of 5, the slowest", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("Prick lightly", Words(ExamplePieces.Hatchet(), "hole-card"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_guide_card_names_pins_order_and_what_was_measured()
+    {
+        var r = Hatchet(Profiled, null, new MeasuredHole("guide", "L7", new Point(229.14, 18.06), Length.OfMm(10.03), MeasuredEdges.OfPlan, null));
+        var words = Words(r, "guide");
+        Assert.Contains("Drill L6. Without moving a clamp put a pin", words, StringComparison.Ordinal);
+        Assert.Contains("Drill lanyard, pin it", words, StringComparison.Ordinal);
+        Assert.Contains("farthest apart of those that can be pinned, 48 mm", words, StringComparison.Ordinal);
+        Assert.Contains("L1, L2, L3, L4, L5 on the mill-drill", words, StringComparison.Ordinal);
+        Assert.Contains("229.14", words, StringComparison.Ordinal);
+        Assert.Contains("0.05", words, StringComparison.Ordinal);
+        Assert.Contains("never hold them by hand", words, StringComparison.Ordinal);
+        Assert.Empty(BenchPacket.Of(new(ExamplePieces.Kitchen(), PaperSize.A4, 5, PrintScale.True, false, new DateOnly(2026, 1, 15), UnitsShown.Both, ""), ["guide"]).Sheets);
     }
 }

@@ -57,12 +57,12 @@ public class MachineWayTests
         var tools = Of(ExamplePieces.Hatchet(), m => m with { Backlash = TestShop.Mm(0.2) }).Clampings.Single().Tools;
 
         // out: x grows; L2 lies lower than L1, 17.6 after 18.2, so y is gone past
-        Assert.All(tools[0].Stops, s => Assert.Null(s.PastX));
-        Assert.Equal(tools[0].Stops[1].At.Y - 0.5, tools[0].Stops[1].PastY!.Value, 1e-9);
+        Assert.All(tools[0].Stops, s => Assert.Null(s.PastXMm));
+        Assert.Equal(tools[0].Stops[1].At.Y - 0.5, tools[0].Stops[1].PastYMm!.Value, 1e-9);
 
         // back: every x but the first is come to from the far side
-        Assert.All(tools[1].Stops.Skip(1), s => Assert.Equal(s.At.X - 0.5, s.PastX!.Value, 1e-9));
-        Assert.All(Of(ExamplePieces.Hatchet(), m => m with { Backlash = Length.Zero }).Clampings.Single().Tools.SelectMany(t => t.Stops), s => Assert.Null(s.PastX));
+        Assert.All(tools[1].Stops.Skip(1), s => Assert.Equal(s.At.X - 0.5, s.PastXMm!.Value, 1e-9));
+        Assert.All(Of(ExamplePieces.Hatchet(), m => m with { Backlash = Length.Zero }).Clampings.Single().Tools.SelectMany(t => t.Stops), s => Assert.Null(s.PastXMm));
     }
 
     [Fact]
