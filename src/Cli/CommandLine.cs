@@ -33,6 +33,7 @@ internal static class CommandLine
             CheckCommand.Make(),
             FiguresCommand.Make(),
             HolesCommand.Make(),
+            StockCommand.Make(),
             CompareCommand.Make(),
             TemplateCommand.Make(),
             PacketCommand.Make(),

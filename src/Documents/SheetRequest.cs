@@ -58,6 +58,9 @@ public sealed record SheetRequest(
     /// <summary>Sheet numbers by key of the kind; the packet fills them in once it has counted the sheets.</summary>
     public ImmutableDictionary<string, SheetSpan> SheetNumbers { get; init; } = ImmutableDictionary<string, SheetSpan>.Empty;
 
+    /// <summary>Bars for a count of pieces; null when no count was given.</summary>
+    public StockPlan? Stock { get; init; }
+
     /// <summary>Sheets in the packet; 0 until they are counted.</summary>
     public int SheetCount { get; init; }
 }

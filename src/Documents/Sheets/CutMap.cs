@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using Tangwright.Core;
+using Tangwright.Foundation;
+
+namespace Tangwright.Documents;
+
+/// <summary>How each bar is cut: to scale, with every piece's place from one end, and the drop.</summary>
+internal static class CutMap
+{
+    /// <summary>Its key.</summary>
+    public const string Key = "cut-map";
+
+    private const string Title = "Cut map";
+    private const double RowMm = 9;
+
+    /// <summary>Most pieces of one bar that get a line of their own.</summary>
+    private const int MostRows = 60;
+
+    private const string Caution = "Glasses and face shield, ears covered, no gloves near a turning blade. Bar clamped on both sides of the cut, both hands on a hand-held saw. Guard on; a cut-off disc of at least the spindle's speed, undamaged, never pressed from the side. Sparks fly far: clear what burns. Offcuts and sawn ends are hot and sharp. Local rules and the machine's manual come first.";
+
+    /// <summary>Draws its sheets; none without a count of pieces.</summary>
+    public static ImmutableArray<Sheet> Draw(SheetRequest request)
+    {
+        if (request.Stock is not { } s) return [];
+        var line = $"Lay the template down at the places given: along from the bar's left end, up from its lower long edge, both to the box around the piece. At least {FigureText.Size(s.Room.Clearance, request.Units, brief: true)} between pieces. {Caution}";
+        var first = SheetTop.New(request, Key, Title, Title, line);
+        var scale = BarView.ScaleFor(s.Cuts.Max(c => c.Length.Mm), first.Room.Width);
+        first.Canvas.Scale = ScaleName(scale);
+        OpenSheet Next()
+        {
+            var sheet = SheetTop.New(request, Key, Title, Title, "Continued. Offcuts are hot and sharp; guard on, bar clamped.");
+            sheet.Canvas.Scale = ScaleName(scale);
+            return sheet;
+        }
+
+        return Flow.Over(first, Next, head: null, s.Cuts.SelectMany((c, i) => Rows(request, c, i + 1, scale)), after: Notes.Draw);
+    }
+
+    private static string ScaleName(double scale) => "1:" + Shown.Trimmed(scale, 1);
+
+    private static IEnumerable<FlowRow> Rows(SheetRequest request, BarCut cut, int number, double scale)
+    {
+        var height = cut.Width.Mm / scale;
+        yield return new FlowRow(height + 21, (canvas, box) =>
+        {
+            var bar = cut.Rack is { } rack ? "from the rack: " + rack.Name : cut.Count == 1 ? "new bar" : $"{cut.Count} new bars, all alike";
+            canvas.Fitted($"Bar {number}   {bar}", new Point(box.MinX, box.MaxY - 7), box.Width, Canvas.LargeMm, bold: true);
+            canvas.Fitted($"{FigureText.Size(cut.Width, request.Units, brief: true)} × {FigureText.Size(cut.Length, request.Units, brief: true)}: {cut.Places.Length} {(cut.Places.Length == 1 ? "piece" : "pieces")}; square cut past the row at {FigureText.Size(cut.Row, request.Units, brief: true)}; drop {FigureText.Size(cut.Drop, request.Units, brief: true)}", new Point(box.MinX, box.MaxY - 13), box.Width, Canvas.TextMm);
+            BarView.Draw(canvas, request.Results, cut, new Point(box.MinX, box.MaxY - 16 - height), scale);
+        });
+        var columns = Columns(request.Units);
+        yield return new FlowRow(5, (canvas, box) =>
+        {
+            foreach (var (text, share) in new[] { ("piece", 0.08), ("left end at", 0.2), ("right end at", columns), ("up", 0.2 + (2 * (columns - 0.2))), ("lies", 0.2 + (2 * (columns - 0.2)) + 0.16) }) canvas.Text(text, new Point(box.MinX + (share * box.Width), box.MinY + 1), Canvas.SmallMm);
+            canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), Pen.Narrow);
+        });
+        for (var i = 0; i < Math.Min(MostRows, cut.Places.Length); i++) yield return Piece(request, cut.Places[i], i + 1);
+        if (cut.Places.Length > MostRows) yield return new FlowRow(7, (canvas, box) => canvas.Fitted($"and {cut.Places.Length - MostRows} more in the same way; the command stock with --json lists every one", new Point(box.MinX, box.MinY + 2), box.Width));
+    }
+
+    private static double Columns(UnitsShown units) => units == UnitsShown.Both ? 0.4 : 0.36;
+
+    private static FlowRow Piece(SheetRequest request, LanePlace p, int number)
+    {
+        var columns = Columns(request.Units);
+        return new FlowRow(RowMm, (canvas, box) =>
+        {
+            var y = box.MinY + 2;
+            canvas.TickBox(box.MinX, box.Centre.Y);
+            canvas.Text($"{number}", new Point(box.MinX + (0.08 * box.Width), y), Canvas.LargeMm, bold: true);
+            var (gap, up) = ((columns - 0.2) * box.Width, (0.2 + (2 * (columns - 0.2))) * box.Width);
+            Figure(canvas, request, p.AlongMm, box.MinX + (0.2 * box.Width), gap - 1, y);
+            Figure(canvas, request, p.AlongMm + request.Results.Outline.Length.Mm, box.MinX + (columns * box.Width), gap - 1, y);
+            Figure(canvas, request, p.UpMm, box.MinX + up, (0.16 * box.Width) - 1, y);
+            canvas.Fitted(Lies.Words(p.Lie), new Point(box.MinX + up + (0.16 * box.Width), y), box.MaxX - box.MinX - up - (0.16 * box.Width), Canvas.TextMm);
+            canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
+        });
+    }
+
+    /// <summary>The first unit large, the other small behind it.</summary>
+    private static void Figure(Canvas canvas, SheetRequest request, double mm, double x, double width, double y)
+    {
+        var length = Length.OfMm(mm);
+        var (metric, inch) = (Shown.Number(mm, 1), Shown.Number(length.Inches, 2));
+        var drawn = canvas.Text(request.Units == UnitsShown.Inch ? inch : metric, new Point(x, y), Canvas.LargeMm, bold: true);
+        if (request.Units == UnitsShown.Both) canvas.Fitted(inch + " in", new Point(drawn.MaxX + 1, y), Math.Max(4, x + width - drawn.MaxX - 1), Canvas.SmallMm);
+    }
+}

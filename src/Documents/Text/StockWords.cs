@@ -1,0 +1,16 @@
+using Tangwright.Foundation;
+
+namespace Tangwright.Documents;
+
+/// <summary>How chances are worded.</summary>
+public static class StockWords
+{
+    /// <summary>"97 %"; never 100 % unless it is certain.</summary>
+    public static string Percent(double share) => share switch
+    {
+        >= 1 => "100 %",
+        > 0.99 => Shown.Number(Math.Min(99.9, Math.Floor(share * 1000) / 10), 1) + " %",
+        < 0.01 and > 0 => "under 1 %",
+        _ => Shown.Number(share * 100, 0) + " %",
+    };
+}
