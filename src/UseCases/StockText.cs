@@ -30,5 +30,5 @@ public static class StockText
     public static string Percent(double share) => StockWords.Percent(share);
 
     /// <summary>A mass.</summary>
-    public static string Weight(Mass mass, UnitsShown units) => FigureText.Weight(mass, units);
+    public static string Weight(Mass mass, UnitsShown units) => StockWords.Weight(mass, units);
 }

@@ -10,6 +10,7 @@ internal static class PagesOfPlan
     [
         ("", "Drawing"),
         ("/values", "In figures"),
+        ("/stock", "Bars"),
         ("/drilling", "Drilling"),
         ("/sheets", "Sheets for the bench"),
         ("/measured", "Measured holes"),

@@ -5,7 +5,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>How many to start and which bars to buy or take from the rack, with a tick for each.</summary>
-internal static class BuyList
+public static class BuyList
 {
     /// <summary>Its key.</summary>
     public const string Key = "buy";
@@ -30,11 +30,11 @@ internal static class BuyList
         foreach (var c in s.Cuts.Where(c => c.Rack is not null)) yield return Ticked($"Rack: {c.Rack!.Name}", $"{Size(c.Width)} × {Size(c.Length)}, {c.Places.Length} out of it");
         foreach (var b in s.Buy) yield return Ticked($"Buy {b.Count} ×  {Size(barWidth)} × {Size(b.Length)}", $"{b.MostInBar} in a bar laid as on the cut map, {b.StraightInBar} end to end");
         if (s.Buy.IsEmpty) yield return Said("Buy nothing", "the rack holds it", width);
-        if (s.Mass is { } mass && s.Buy.Length > 0) yield return Said(FigureText.Weight(mass, request.Units), "of new steel" + (s.StraightBars is { } straight ? $"; end to end it would take {straight} {(straight == 1 ? "bar" : "bars")}" : ""), width);
+        if (s.Mass is { } mass && s.Buy.Length > 0) yield return Said(StockWords.Weight(mass, request.Units), "of new steel" + (s.StraightBars is { } straight ? $"; end to end it would take {straight} {(straight == 1 ? "bar" : "bars")}" : ""), width);
         yield return Table(s, width);
         var drops = s.Cuts.Where(c => c.Drop.Mm >= 1).ToArray();
-        if (drops.Length > 0) yield return Lines("Drops to tag and put in the rack", drops.Select(c => $"{c.Count} ×  {Size(c.Width)} × {Size(c.Drop)}, {(c.DropHoldsPiece ? "long enough for another of these" : "too short for another of these")}"), width);
-        yield return Lines("Good to know", s.Notes, width);
+        if (drops.Length > 0) foreach (var row in Lines("Drops to tag and put in the rack", drops.Select(c => $"{c.Count} ×  {Size(c.Width)} × {Size(c.Drop)}, {(c.DropHoldsPiece ? "long enough for another of these" : "too short for another of these")}"), width)) yield return row;
+        foreach (var row in Lines("Good to know", s.Notes, width)) yield return row;
     }
 
     private static FlowRow Ticked(string what, string more) => new(16, (canvas, box) =>
@@ -69,19 +69,20 @@ internal static class BuyList
             6.2));
     }
 
-    private static FlowRow Lines(string title, IEnumerable<string> lines, double width)
+    private static IEnumerable<FlowRow> Lines(string title, IEnumerable<string> lines, double width)
     {
-        var all = lines.ToArray();
-        var height = 9 + all.Sum(l => TextSpace.WrappedMm(l, width - 5, Canvas.TextMm) + 1);
-        return new FlowRow(height, (canvas, box) =>
+        var head = 9.0;
+        foreach (var line in lines)
         {
-            canvas.Text(title, new Point(box.MinX, box.MaxY - 6), Canvas.TextMm, bold: true);
-            var y = box.MaxY - 7.5;
-            foreach (var line in all)
+            var (text, above) = (TextSpace.WrappedMm(line, width - 5, Canvas.TextMm) + 1, head);
+            head = 0;
+            yield return new FlowRow(above + text, (canvas, box) =>
             {
+                if (above > 0) canvas.Text(title, new Point(box.MinX, box.MaxY - 6), Canvas.TextMm, bold: true);
+                var y = box.MaxY - above;
                 canvas.Fill(Path.Circle(new Point(box.MinX + 1.5, y - 2.5), 0.7));
-                y = canvas.Wrapped(line, new Point(box.MinX + 5, y), width - 5) - 1;
-            }
-        });
+                canvas.Wrapped(line, new Point(box.MinX + 5, y), width - 5);
+            });
+        }
     }
 }

@@ -5,7 +5,7 @@ using Tangwright.Foundation;
 namespace Tangwright.Documents;
 
 /// <summary>How each bar is cut: to scale, with every piece's place from one end, and the drop.</summary>
-internal static class CutMap
+public static class CutMap
 {
     /// <summary>Its key.</summary>
     public const string Key = "cut-map";
@@ -22,7 +22,7 @@ internal static class CutMap
     public static ImmutableArray<Sheet> Draw(SheetRequest request)
     {
         if (request.Stock is not { } s) return [];
-        var line = $"Lay the template down at the places given: along from the bar's left end, up from its lower long edge, both to the box around the piece. At least {FigureText.Size(s.Room.Clearance, request.Units, brief: true)} between pieces. {Caution}";
+        var line = $"Lay the template down at the places given: along from the bar's left end, up from its lower long edge, both to the box around the piece. At least {FigureText.Size(s.Room.Clearance, request.Units, brief: true)} between pieces.";
         var first = SheetTop.New(request, Key, Title, Title, line);
         var scale = BarView.ScaleFor(s.Cuts.Max(c => c.Length.Mm), first.Room.Width);
         first.Canvas.Scale = ScaleName(scale);
@@ -33,7 +33,18 @@ internal static class CutMap
             return sheet;
         }
 
-        return Flow.Over(first, Next, head: null, s.Cuts.SelectMany((c, i) => Rows(request, c, i + 1, scale)), after: Notes.Draw);
+        return Flow.Over(first, Next, head: null, s.Cuts.SelectMany((c, i) => Rows(request, c, i + 1, scale)).Prepend(Cautions(first.Room.Width)), after: Notes.Draw);
+    }
+
+    private static FlowRow Cautions(double width)
+    {
+        var lines = TextSpace.Lines(Caution, width - 4, Canvas.TextMm, bold: false, mostLines: 12);
+        var height = (lines.Length * TextSpace.LineMm(Canvas.TextMm)) + 3;
+        return new FlowRow(height + 2, (canvas, box) =>
+        {
+            canvas.Frame4(new Box(box.MinX, box.MaxY - height, box.MaxX, box.MaxY), Pen.Wide);
+            canvas.Wrapped(Caution, new Point(box.MinX + 2, box.MaxY - 1), width - 4, mostLines: 12);
+        });
     }
 
     private static string ScaleName(double scale) => "1:" + Shown.Trimmed(scale, 1);
@@ -41,12 +52,14 @@ internal static class CutMap
     private static IEnumerable<FlowRow> Rows(SheetRequest request, BarCut cut, int number, double scale)
     {
         var height = cut.Width.Mm / scale;
-        yield return new FlowRow(height + 21, (canvas, box) =>
+        yield return new FlowRow(height + 28, (canvas, box) =>
         {
+            string Size(Length l) => FigureText.Size(l, request.Units, brief: true);
             var bar = cut.Rack is { } rack ? "from the rack: " + rack.Name : cut.Count == 1 ? "new bar" : $"{cut.Count} new bars, all alike";
-            canvas.Fitted($"Bar {number}   {bar}", new Point(box.MinX, box.MaxY - 7), box.Width, Canvas.LargeMm, bold: true);
-            canvas.Fitted($"{FigureText.Size(cut.Width, request.Units, brief: true)} × {FigureText.Size(cut.Length, request.Units, brief: true)}: {cut.Places.Length} {(cut.Places.Length == 1 ? "piece" : "pieces")}; square cut past the row at {FigureText.Size(cut.Row, request.Units, brief: true)}; drop {FigureText.Size(cut.Drop, request.Units, brief: true)}", new Point(box.MinX, box.MaxY - 13), box.Width, Canvas.TextMm);
-            BarView.Draw(canvas, request.Results, cut, new Point(box.MinX, box.MaxY - 16 - height), scale);
+            canvas.Fitted($"Bar {number}   {bar}", new Point(box.MinX, box.MaxY - 8.5), box.Width, Canvas.LargeMm, bold: true);
+            canvas.Fitted($"{Size(cut.Width)} × {Size(cut.Length)}: {cut.Places.Length} {(cut.Places.Length == 1 ? "piece" : "pieces")}", new Point(box.MinX, box.MaxY - 14.5), box.Width, Canvas.TextMm);
+            canvas.Fitted($"square cut past the row at {Size(cut.Row)}; drop {Size(cut.Drop)}", new Point(box.MinX, box.MaxY - 20), box.Width, Canvas.TextMm);
+            BarView.Draw(canvas, request.Results, cut, new Point(box.MinX, box.MaxY - 22.5 - height), scale);
         });
         var columns = Columns(request.Units);
         yield return new FlowRow(5, (canvas, box) =>

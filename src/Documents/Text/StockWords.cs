@@ -1,3 +1,4 @@
+using Tangwright.Core;
 using Tangwright.Foundation;
 
 namespace Tangwright.Documents;
@@ -13,4 +14,11 @@ public static class StockWords
         < 0.01 and > 0 => "under 1 %",
         _ => Shown.Number(share * 100, 0) + " %",
     };
+
+    /// <summary>A mass of bars: "13.9 kg (30.6 lb)".</summary>
+    public static string Weight(Mass mass, UnitsShown units)
+    {
+        var (kg, lb) = (Shown.Number(mass.Grams / 1000, 1) + " kg", Shown.Number(mass.Ounces / 16, 1) + " lb");
+        return units switch { UnitsShown.Mm => kg, UnitsShown.Inch => lb, _ => $"{kg} ({lb})" };
+    }
 }
