@@ -12,6 +12,7 @@ public static class BuyList
 
     private const string Title = "Buy list";
     private const double Left = 10;
+    private const double NoteMm = 3;
 
     /// <summary>Draws its sheets; none without a count of pieces.</summary>
     public static ImmutableArray<Sheet> Draw(SheetRequest request)
@@ -59,14 +60,14 @@ public static class BuyList
     private static FlowRow Table(StockPlan s, double width)
     {
         ImmutableArray<Column> columns = [new("start", 0.15), new($"chance of {s.Good} good", 0.3), new("new bars", 0.2), new("", 0.35)];
-        return new FlowRow(TextTable.HeightMm(s.Rows.Length, head: true, 6.2) + 4, (canvas, box) => TextTable.Draw(
+        return new FlowRow(TextTable.HeightMm(s.Rows.Length, head: true, 5.6) + 4, (canvas, box) => TextTable.Draw(
             canvas,
             new Point(box.MinX, box.MaxY - 2),
             width,
             "Starts, chance and steel",
             columns,
             s.Rows.Select(r => ImmutableArray.Create($"{r.Starts}", StockWords.Percent(r.ChanceShare), $"{r.NewBars}", r.Starts == s.Starts ? "laid out here" : r.IsFree ? "no more steel" : "")),
-            6.2));
+            5.6));
     }
 
     private static IEnumerable<FlowRow> Lines(string title, IEnumerable<string> lines, double width)
@@ -74,14 +75,14 @@ public static class BuyList
         var head = 9.0;
         foreach (var line in lines)
         {
-            var (text, above) = (TextSpace.WrappedMm(line, width - 5, Canvas.TextMm) + 1, head);
+            var (text, above) = (TextSpace.WrappedMm(line, width - 5, NoteMm) + 0.8, head);
             head = 0;
             yield return new FlowRow(above + text, (canvas, box) =>
             {
                 if (above > 0) canvas.Text(title, new Point(box.MinX, box.MaxY - 6), Canvas.TextMm, bold: true);
                 var y = box.MaxY - above;
-                canvas.Fill(Path.Circle(new Point(box.MinX + 1.5, y - 2.5), 0.7));
-                canvas.Wrapped(line, new Point(box.MinX + 5, y), width - 5);
+                canvas.Fill(Path.Circle(new Point(box.MinX + 1.5, y - 2.2), 0.7));
+                canvas.Wrapped(line, new Point(box.MinX + 5, y), width - 5, NoteMm);
             });
         }
     }
