@@ -13,6 +13,13 @@ public static class CutMap
     private const string Title = "Cut map";
     private const double RowMm = 9;
 
+    // where the columns begin, as shares of the width
+    private const double PieceAt = 0.06;
+    private const double LeftAt = 0.14;
+    private const double RightAt = 0.36;
+    private const double UpAt = 0.59;
+    private const double LiesAt = 0.755;
+
     /// <summary>Most pieces of one bar that get a line of their own.</summary>
     private const int MostRows = 60;
 
@@ -61,34 +68,27 @@ public static class CutMap
             canvas.Fitted($"square cut past the row at {Size(cut.Row)}; drop {Size(cut.Drop)}", new Point(box.MinX, box.MaxY - 20), box.Width, Canvas.TextMm);
             BarView.Draw(canvas, request.Results, cut, new Point(box.MinX, box.MaxY - 22.5 - height), scale);
         });
-        var columns = Columns(request.Units);
         yield return new FlowRow(5, (canvas, box) =>
         {
-            foreach (var (text, share) in new[] { ("piece", 0.08), ("left end at", 0.2), ("right end at", columns), ("up", 0.2 + (2 * (columns - 0.2))), ("lies", 0.2 + (2 * (columns - 0.2)) + 0.16) }) canvas.Text(text, new Point(box.MinX + (share * box.Width), box.MinY + 1), Canvas.SmallMm);
+            foreach (var (text, share) in new[] { ("piece", PieceAt), ("left end at", LeftAt), ("right end at", RightAt), ("up", UpAt), ("lies", LiesAt) }) canvas.Text(text, new Point(box.MinX + (share * box.Width), box.MinY + 1), Canvas.SmallMm);
             canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), Pen.Narrow);
         });
         for (var i = 0; i < Math.Min(MostRows, cut.Places.Length); i++) yield return Piece(request, cut.Places[i], i + 1);
         if (cut.Places.Length > MostRows) yield return new FlowRow(7, (canvas, box) => canvas.Fitted($"and {cut.Places.Length - MostRows} more in the same way; the command stock with --json lists every one", new Point(box.MinX, box.MinY + 2), box.Width));
     }
 
-    private static double Columns(UnitsShown units) => units == UnitsShown.Both ? 0.4 : 0.36;
-
-    private static FlowRow Piece(SheetRequest request, LanePlace p, int number)
+    private static FlowRow Piece(SheetRequest request, LanePlace p, int number) => new(RowMm, (canvas, box) =>
     {
-        var columns = Columns(request.Units);
-        return new FlowRow(RowMm, (canvas, box) =>
-        {
-            var y = box.MinY + 2;
-            canvas.TickBox(box.MinX, box.Centre.Y);
-            canvas.Text($"{number}", new Point(box.MinX + (0.08 * box.Width), y), Canvas.LargeMm, bold: true);
-            var (gap, up) = ((columns - 0.2) * box.Width, (0.2 + (2 * (columns - 0.2))) * box.Width);
-            Figure(canvas, request, p.AlongMm, box.MinX + (0.2 * box.Width), gap - 1, y);
-            Figure(canvas, request, p.AlongMm + request.Results.Outline.Length.Mm, box.MinX + (columns * box.Width), gap - 1, y);
-            Figure(canvas, request, p.UpMm, box.MinX + up, (0.16 * box.Width) - 1, y);
-            canvas.Fitted(Lies.Words(p.Lie), new Point(box.MinX + up + (0.16 * box.Width), y), box.MaxX - box.MinX - up - (0.16 * box.Width), Canvas.TextMm);
-            canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
-        });
-    }
+        var y = box.MinY + 2;
+        double At(double share) => box.MinX + (share * box.Width);
+        canvas.TickBox(box.MinX, box.Centre.Y);
+        canvas.Text($"{number}", new Point(At(PieceAt), y), Canvas.LargeMm, bold: true);
+        Figure(canvas, request, p.AlongMm, At(LeftAt), At(RightAt) - At(LeftAt) - 1, y);
+        Figure(canvas, request, p.AlongMm + request.Results.Outline.Length.Mm, At(RightAt), At(UpAt) - At(RightAt) - 1, y);
+        Figure(canvas, request, p.UpMm, At(UpAt), At(LiesAt) - At(UpAt) - 1, y);
+        canvas.Fitted(Lies.Words(p.Lie), new Point(At(LiesAt), y), box.MaxX - At(LiesAt), Canvas.TextMm);
+        canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
+    });
 
     /// <summary>The first unit large, the other small behind it.</summary>
     private static void Figure(Canvas canvas, SheetRequest request, double mm, double x, double width, double y)

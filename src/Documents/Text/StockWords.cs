@@ -10,7 +10,8 @@ public static class StockWords
     public static string Percent(double share) => share switch
     {
         >= 1 => "100 %",
-        > 0.99 => Shown.Number(Math.Min(99.9, Math.Floor(share * 1000) / 10), 1) + " %",
+        > 0.999 => "over 99.9 %",
+        > 0.99 => Shown.Number(Math.Floor(share * 1000) / 10, 1) + " %",
         < 0.01 and > 0 => "under 1 %",
         _ => Shown.Number(share * 100, 0) + " %",
     };
