@@ -42,6 +42,8 @@ public sealed partial class DocumentedCommands : IDisposable
         var figures = ProgramRun.Of(_scratch.Folder, "figures", plan, "--json").Out;
         var check = ProgramRun.Of(_scratch.Folder, "check", plan, "--json").Out;
         var holes = ProgramRun.Of(_scratch.Folder, "holes", _scratch.PutExample("paring-knife"), "--json").Out;
+        _scratch.PutExample("kitchen-knife");
+        var stock = ProgramRun.Of(_scratch.Folder, "stock", "kitchen-knife.plan.toml", "--good", "3", "--yield", "88%", "--json").Out;
         var packet = ProgramRun.Of(_scratch.Folder, "packet", "skeleton-hatchet.plan.toml", "--out", "packet", "--json").Out;
         System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "cairo-piece.svg"), _scratch.Path("drawing.svg"));
         var import = ProgramRun.Of(_scratch.Folder, "import", "drawing.svg", "--thickness", "1/8 in", "--json").Out;
@@ -72,6 +74,13 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {holes}```
+
+            ## `stock` of three kitchen knives
+
+            Starts, bars and cuts. `chance_low` and `chance_high` are the chances at the ends of the yield's band; both equal `chance` when the yield was said. `along_mm` and `up_mm` are the box around a piece, from the bar's left end and its lower long edge. `least_gap_mm` is the gap found on the true outline, looked for up to twice the clearance; `null` with one piece. `rack` is `null` for a new bar.
+
+            ```json
+            {stock}```
 
             ## `compare` of the skeleton hatchet with L1 drilled 15 mm, and as it is
 
