@@ -35,6 +35,7 @@ internal static class CommandLine
             HolesCommand.Make(),
             FitsCommand.Make(),
             AssemblyCommand.Make(),
+            StockCommand.Make(),
             CompareCommand.Make(),
             TemplateCommand.Make(),
             PacketCommand.Make(),

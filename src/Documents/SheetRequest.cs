@@ -61,6 +61,9 @@ public sealed record SheetRequest(
     /// <summary>Programs for a mill under computer control, made when first looked at; empty when the shop has none.</summary>
     public Lazy<ImmutableArray<ProgramReport>> Programs { get; init; } = new([]);
 
+    /// <summary>Bars for a count of pieces; null when no count was given.</summary>
+    public StockPlan? Stock { get; init; }
+
     /// <summary>Sheets in the packet; 0 until they are counted.</summary>
     public int SheetCount { get; init; }
 }

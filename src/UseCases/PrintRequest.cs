@@ -21,6 +21,9 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
     /// <summary>Name of a printer of the shop, whatever paper is asked for; null: the shop's first that holds the paper.</summary>
     public string? Printer { get; init; }
 
+    /// <summary>Pieces wanted, for a buy list and a cut map; null: neither.</summary>
+    public StockRequest? Stock { get; init; }
+
     /// <summary>The paper of a name; null when there is none.</summary>
     internal static PaperSize? PaperOf(string name, Length? rollWidth) => name.ToLowerInvariant() switch
     {
@@ -68,7 +71,8 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
             scale = PrintScale.After(remembered, m.Across, m.Along);
         }
 
-        return Checked<SheetRequest>.Good(new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))) });
+        var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))) };
+        return Stock is null ? Checked<SheetRequest>.Good(request) : PlanStock.Of(results, Stock).Then(s => Checked<SheetRequest>.Good(request with { Stock = s.Stock }));
     }
 
     private static (double Across, double Along)? ReadMeasured(string text)

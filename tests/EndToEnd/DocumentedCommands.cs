@@ -45,6 +45,8 @@ public sealed partial class DocumentedCommands : IDisposable
         var fits = ProgramRun.Of(_scratch.Folder, "fits", "1/4 in", "--pin", "m6", "--shop", _scratch.Put("none.shop.toml", System.IO.File.ReadAllText(Repository.Path("examples", "paring-knife.shop.toml"))), "--json").Out;
         var pins = ProgramRun.Of(_scratch.Folder, "fits", _scratch.PutExample("kitchen-knife"), "--json").Out;
         var assembly = ProgramRun.Of(_scratch.Folder, "assembly", _scratch.PutExample("kitchen-knife"), "--trials", "1000", "--json").Out;
+        _scratch.PutExample("kitchen-knife");
+        var stock = ProgramRun.Of(_scratch.Folder, "stock", "kitchen-knife.plan.toml", "--good", "3", "--yield", "88%", "--json").Out;
         var packet = ProgramRun.Of(_scratch.Folder, "packet", "skeleton-hatchet.plan.toml", "--out", "packet", "--json").Out;
         System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "cairo-piece.svg"), _scratch.Path("drawing.svg"));
         var import = ProgramRun.Of(_scratch.Folder, "import", "drawing.svg", "--thickness", "1/8 in", "--json").Out;
@@ -89,12 +91,20 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {pins}```
+
             ## `assembly` of the kitchen knife, 1000 trials for each way
 
             `chance` is the share of trials in which all pins go through, with its interval of 95 in 100 in `chance_low` and `chance_high`; `undecided` trials were proven neither way and count as not through, at the upper end of the interval as through. `chance_widest_scatter` and `chance_least_scatter` take the way at the ends of what is commonly found; where it was `measured` they are the chance itself. `tang_hole_for_wanted_mm` is `null` when the scales' own holes do not allow the chance asked; `floating_hole_mm` and `fixed_tang_hole_mm` are the drawing standard's. `rows` are told for every way the shop has.
 
             ```json
             {assembly}```
+
+            ## `stock` of three kitchen knives
+
+            Starts, bars and cuts. `chance_low` and `chance_high` are the chances at the ends of the yield's band; both equal `chance` when the yield was said. `along_mm` and `up_mm` are the box around a piece, from the bar's left end and its lower long edge. `least_gap_mm` is the gap found on the true outline, looked for up to twice the clearance; `null` with one piece. `rack` is `null` for a new bar.
+
+            ```json
+            {stock}```
 
             ## `compare` of the skeleton hatchet with L1 drilled 15 mm, and as it is
 

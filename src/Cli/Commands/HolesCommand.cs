@@ -41,6 +41,7 @@ internal static class HolesCommand
                 Says.Line($"  {string.Join(", ", alike.Select(h => h.Hole.Name))}: {Shown.Both(alike.First().Hole.Diameter)}{(alike.Count() > 1 ? " each" : "")}");
                 Says.Line(alike.Key);
             }
+
             if (MachineWay.Of(group, r.Bench) is { } way) Tell(way);
         }
 

@@ -25,13 +25,15 @@ internal static class PacketCommand
         var seed = CommonOptions.Seed();
         var overwrite = CommonOptions.Overwrite();
         var json = CommonOptions.Json();
-        var c = new Command("packet", "Make the bench packet: all sheets in one PDF, the template, the hole list, the drawings and the figures.\nWith error findings it is still written, findings first, and the exit code is 1.\n\n  tangwright packet small-hatchet.plan.toml\n  tangwright packet small-hatchet.plan.toml --sheets holes,template")
+        var ask = new StockOptions(required: false);
+        var c = new Command("packet", "Make the bench packet: all sheets in one PDF, the template, the hole list, the drawings and the figures.\nWith error findings it is still written, findings first, and the exit code is 1.\n\n  tangwright packet small-hatchet.plan.toml\n  tangwright packet small-hatchet.plan.toml --sheets holes,template\n  tangwright packet small-hatchet.plan.toml --good 12")
         {
             plan, shop, sheets, paper, mirror, measured, folder, units, date, seed, overwrite, json,
         };
+        ask.AddTo(c);
         c.SetAction(p =>
         {
-            var print = new PrintRequest(p.GetValue(paper), p.GetValue(measured), p.GetValue(mirror), p.GetValue(units), CommonOptions.DateOf(p, date));
+            var print = new PrintRequest(p.GetValue(paper), p.GetValue(measured), p.GetValue(mirror), p.GetValue(units), CommonOptions.DateOf(p, date)) { Stock = ask.Of(p) };
             var only = (p.GetValue(sheets) ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
             var made = Patience.While("drawing the sheets", () => MakePacket.Of(p.GetRequiredValue(plan), p.GetValue(shop), p.GetValue(folder), [.. only], print, p.GetValue(overwrite)));
             if (!made.IsGood) return Says.Faults(made.Faults);

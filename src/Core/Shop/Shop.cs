@@ -64,6 +64,18 @@ public sealed record Shop(
 
     /// <summary>How well holes are placed, for every way at least one; the maker's own first.</summary>
     public ImmutableArray<PlacingCapability> Placings { get; init; } = [];
+
+    /// <summary>Bars in the rack.</summary>
+    public ImmutableArray<RackBar> Rack { get; init; } = [];
+
+    /// <summary>Steel left between a piece and a long edge of the bar; common practice 0.5 mm.</summary>
+    public Length BarEdge { get; init; } = Length.OfMm(0.5);
+
+    /// <summary>Share of started pieces that come out good, above 0 to 1; null until counted.</summary>
+    public double? YieldShare { get; init; }
+
+    /// <summary>Chance of enough good pieces that is asked for, above 0 and under 1; null: by rule.</summary>
+    public double? ChanceShare { get; init; }
 }
 
 /// <summary>Kind of machine or way of making holes.</summary>

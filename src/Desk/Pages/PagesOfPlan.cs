@@ -10,6 +10,7 @@ internal static class PagesOfPlan
     [
         ("", "Drawing"),
         ("/values", "In figures"),
+        ("/stock", "Bars"),
         ("/drilling", "Drilling"),
         ("/fits", "Pins and fits"),
         ("/program", "Program for the mill"),

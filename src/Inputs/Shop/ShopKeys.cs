@@ -26,6 +26,8 @@ public static class ShopKeys
             new("quenchant", false, false, "What you quench in."),
             new("printer", true, false, "A printer for templates. Write the heading once for each; the first is used unless another is asked for."),
             new("allowances", false, false, "Steel you leave for later."),
+            new("rack", true, false, "A bar in the rack, used before new ones are bought. Write the heading once for each."),
+            new("starts", false, false, "How many pieces you start for so many good ones."),
         ],
         [
             Must("", "tangwright", "whole number", "Version of the file's form; 1", "1"),
@@ -96,6 +98,14 @@ public static class ShopKeys
             May("printer", "bar_along", "length", "What the 100 mm bar along the feed measured", "100 mm", "\"97.0 mm\""),
             May("allowances", "end", "length", "Steel left beyond the piece at a sawn end", "the built-in shop's", "3"),
             May("allowances", "edge", "length", "Steel left beside the piece in a sawn rectangle", "the built-in shop's", "2"),
+            May("allowances", "bar_edge", "length", "Steel left between a piece and a long edge of the bar when pieces are laid out", "0.5 mm", "1"),
+            Must("rack", "name", "text", "What is written on it", "\"drop of March\""),
+            Must("rack", "steel", "text", "Name of its steel, as in the plan", "\"80CrV2\""),
+            Must("rack", "thickness", "length", "Its thickness", "\"1/4 in\""),
+            Must("rack", "width", "length", "Its width", "\"3 in\""),
+            Must("rack", "length", "length", "Its length", "\"855 mm\""),
+            May("starts", "yield", "number", "Share of started pieces that come out good, 0.05 to 1", "0.9 is assumed, and said", "0.95"),
+            May("starts", "chance", "number", "Chance of enough good pieces that you ask for, under 1", "0.9", "0.95"),
         ]);
 
     private static ImmutableArray<KeyRow> Oven(string heading) =>

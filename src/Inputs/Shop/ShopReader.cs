@@ -78,6 +78,11 @@ public static partial class ShopReader
         var (end, edge) = (allowances.Length("end", positive: false), allowances.Length("edge", positive: false));
         if (end is { Mm: < 0 }) allowances.Fault("end", "an allowance below 0", "write how much steel is left, or 0");
         if (edge is { Mm: < 0 }) allowances.Fault("edge", "an allowance below 0", "write how much steel is left, or 0");
+        var barEdge = allowances.Length("bar_edge", positive: false);
+        if (barEdge is { Mm: < 0 }) allowances.Fault("bar_edge", "an allowance below 0", "write how much steel is left, or 0");
+        var rack = Many("rack", ReadRack);
+        var starts = One("starts");
+        var (yield, chance) = (starts.Number("yield", GoodPieces.LeastYieldShare, 1), starts.Number("chance", 0.01, 0.9999));
         if (faults.Count > 0) return Checked<Shop>.Bad(faults.OrderBy(f => f.Line).ThenBy(f => f.Column).DistinctBy(f => (f.Line, f.Column, f.Message)).Take(50));
 
         var other = rest();
@@ -102,6 +107,10 @@ public static partial class ShopReader
             Countersinks = sinks is { } cs ? [.. cs.OrderBy(x => x.Diameter.Mm)] : other.Countersinks,
             EndMills = mills is { } em ? [.. em.OrderBy(x => x.Diameter.Mm)] : other.EndMills,
             Clamps = clamps ?? other.Clamps,
+            Rack = rack ?? other.Rack,
+            BarEdge = barEdge ?? other.BarEdge,
+            YieldShare = yield ?? other.YieldShare,
+            ChanceShare = chance ?? other.ChanceShare,
             Placings = [.. placings ?? [], .. other.Placings.Select(x => x with { IsOwn = false })],
         });
     }
@@ -240,6 +249,13 @@ public static partial class ShopReader
                 f.Fault("speeds_rpm", "speeds_rpm is no list of speeds above 0", remedy);
                 return ([], false);
         }
+    }
+
+    private static RackBar? ReadRack(Fields f)
+    {
+        var (name, steel) = (f.Text("name"), f.Text("steel"));
+        var (thickness, width, length) = (f.Length("thickness"), f.Length("width"), f.Length("length"));
+        return name is null || steel is null || thickness is null || width is null || length is null ? null : new RackBar(name, steel, thickness.Value, width.Value, length.Value);
     }
 
     private static Saw? ReadSaw(Fields f)

@@ -108,10 +108,12 @@ public static class ShopForm
         "temper_oven" => "Tempering oven",
         "quenchant" => "Quenchant",
         "printer" => "Printers",
+        "rack" => "Bars in the rack",
+        "starts" => "How many to start",
         _ => "Allowances",
     };
 
-    private static string One(string heading) => heading switch { "tooling" => "list", "temper_oven" or "oven" => "oven", "allowances" => "allowance", "spot_drill" => "spot drill", "end_mill" => "end mill", "placing" => "way", _ => heading };
+    private static string One(string heading) => heading switch { "tooling" => "list", "temper_oven" or "oven" => "oven", "allowances" => "allowance", "spot_drill" => "spot drill", "end_mill" => "end mill", "placing" => "way", "rack" => "bar", _ => heading };
 
     private static string Label(string key) => key switch
     {

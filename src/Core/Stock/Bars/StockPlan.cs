@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using Tangwright.Foundation;
+
+namespace Tangwright.Core;
+
+/// <summary>A bar in the rack.</summary>
+/// <param name="Name">What is written on it.</param>
+/// <param name="Steel">Name of its steel.</param>
+/// <param name="Thickness">Thickness.</param>
+/// <param name="Width">Width.</param>
+/// <param name="Length">Length.</param>
+public sealed record RackBar(string Name, string Steel, Length Thickness, Length Width, Length Length);
+
+/// <summary>How pieces are kept apart in a bar.</summary>
+/// <param name="Clearance">Between two pieces.</param>
+/// <param name="Kerf">Of the saw that cuts the last piece off the rest.</param>
+/// <param name="End">At each end of the row.</param>
+/// <param name="Edge">Between a piece and a long edge of the bar.</param>
+/// <param name="Says">Where the clearance comes from, in words.</param>
+public sealed record BarRoom(Length Clearance, Length Kerf, Length End, Length Edge, string Says);
+
+/// <summary>How one bar is cut, or several alike.</summary>
+/// <param name="Rack">The bar of the rack; null for a new one.</param>
+/// <param name="Count">How many bars are cut so.</param>
+/// <param name="Width">Width of the bar.</param>
+/// <param name="Length">Length of the bar.</param>
+/// <param name="Places">Where the pieces lie, mm from the bar's left end and its lower edge.</param>
+/// <param name="Row">Length of the row of pieces, the end allowances included.</param>
+/// <param name="LeastGap">Least gap between two pieces as checked on the true outline; at most twice the clearance is looked for.</param>
+/// <param name="IsShortest">Whether no row of the kind is shorter.</param>
+/// <param name="Drop">What is left in one length, the kerf taken off.</param>
+/// <param name="DropHoldsPiece">Whether another of these pieces comes out of the drop.</param>
+public sealed record BarCut(RackBar? Rack, int Count, Length Width, Length Length, ImmutableArray<LanePlace> Places, Length Row, Length LeastGap, bool IsShortest, Length Drop, bool DropHoldsPiece);
+
+/// <summary>Bars of one length to buy.</summary>
+/// <param name="Count">How many.</param>
+/// <param name="Length">How long.</param>
+/// <param name="MostInBar">Pieces in one at most.</param>
+/// <param name="StraightInBar">Pieces in one when they are laid end to end.</param>
+public sealed record BarsToBuy(int Count, Length Length, int MostInBar, int StraightInBar);
+
+/// <summary>What so many starts give and take.</summary>
+/// <param name="Starts">Pieces started.</param>
+/// <param name="ChanceShare">Chance of enough good ones.</param>
+/// <param name="LowChanceShare">At the lower end of the yield's band.</param>
+/// <param name="HighChanceShare">At the upper end.</param>
+/// <param name="NewBars">New bars it takes.</param>
+/// <param name="NewSteel">Their length together.</param>
+/// <param name="IsFree">Whether it takes no more steel than one start less.</param>
+public sealed record StartsRow(int Starts, double ChanceShare, double LowChanceShare, double HighChanceShare, int NewBars, Length NewSteel, bool IsFree);
+
+/// <summary>From a count of good pieces to bars and cuts.</summary>
+/// <param name="Good">Good pieces wanted.</param>
+/// <param name="WantedChanceShare">Chance asked for.</param>
+/// <param name="Yield">Share that comes out good.</param>
+/// <param name="Starts">Pieces laid out.</param>
+/// <param name="Rows">Starts around it, with chance and steel.</param>
+/// <param name="Room">Clearances.</param>
+/// <param name="Cuts">How the bars are cut, rack first.</param>
+/// <param name="Buy">New bars, by length.</param>
+/// <param name="StraightBars">New bars it would take end to end, of the longest length; null when none would hold one.</param>
+/// <param name="Mass">Mass of the new bars; null when the steel's density is not known.</param>
+/// <param name="Notes">What to know, in words.</param>
+public sealed record StockPlan(
+    int Good,
+    double WantedChanceShare,
+    YieldGuess Yield,
+    int Starts,
+    ImmutableArray<StartsRow> Rows,
+    BarRoom Room,
+    ImmutableArray<BarCut> Cuts,
+    ImmutableArray<BarsToBuy> Buy,
+    int? StraightBars,
+    Mass? Mass,
+    ImmutableArray<string> Notes)
+{
+    /// <summary>The row of the starts laid out.</summary>
+    public StartsRow Chosen => Rows.First(r => r.Starts == Starts);
+
+    /// <summary>The most starts that take no more steel than those laid out.</summary>
+    public StartsRow Free => Rows.Last(r => r.Starts == Starts || (r.Starts > Starts && r.NewSteel <= Chosen.NewSteel));
+}

@@ -1,0 +1,38 @@
+using Tangwright.Core;
+using Tangwright.Foundation;
+
+namespace Tangwright.Documents;
+
+/// <summary>A bar with its pieces, to scale: outlines, numbers, the drop.</summary>
+internal static class BarView
+{
+    private static readonly double[] Scales = [1, 2, 2.5, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100, 150];
+
+    /// <summary>The scale at which a bar fits a width: so many mm for one on paper.</summary>
+    public static double ScaleFor(double barMm, double widthMm) => Scales.FirstOrDefault(s => barMm / s <= widthMm, barMm / widthMm);
+
+    /// <summary>Draws it with its lower left corner given.</summary>
+    public static void Draw(Canvas canvas, Results r, BarCut cut, Point corner, double scale)
+    {
+        var (f, box) = (1 / scale, r.Plan.Outline.Bounds);
+        var bar = new Box(corner.X, corner.Y, corner.X + (cut.Length.Mm * f), corner.Y + (cut.Width.Mm * f));
+        var row = corner.X + ((cut.Row.Mm + 0) * f);
+        if (cut.Drop.Mm > 0)
+        {
+            canvas.Shade(new Box(bar.MaxX - (cut.Drop.Mm * f), bar.MinY, bar.MaxX, bar.MaxY));
+            if (cut.Drop.Mm * f > 24) canvas.Fitted("drop", new Point(bar.MaxX - (0.5 * cut.Drop.Mm * f), bar.Centre.Y - 1.7), (cut.Drop.Mm * f) - 2, Canvas.TextMm, anchor: TextAnchor.Middle);
+            canvas.Line(new Point(row, bar.MinY), new Point(row, bar.MaxY), new Pen(0.25, LineKind.Dashed));
+        }
+
+        var pitch = cut.Places.Length < 2 ? double.PositiveInfinity : (cut.Places[^1].AlongMm - cut.Places[0].AlongMm) * f / (cut.Places.Length - 1);
+        for (var i = 0; i < cut.Places.Length; i++)
+        {
+            var p = cut.Places[i];
+            var turn = Lies.Turn(p.Lie, box).Then(Transform.Shift(new Point(p.AlongMm, p.UpMm))).Then(Transform.Scale(f, f)).Then(Transform.Shift(corner));
+            canvas.Stroke(r.Plan.Outline.Transformed(turn), new Pen(0.25));
+            if (pitch > 7) canvas.Text($"{i + 1}", turn.Map(r.Outline.Centroid) - new Point(0, 1.7), Canvas.TextMm, bold: true, anchor: TextAnchor.Middle);
+        }
+
+        canvas.Frame4(bar, Pen.Wide);
+    }
+}

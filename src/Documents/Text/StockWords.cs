@@ -1,0 +1,25 @@
+using Tangwright.Core;
+using Tangwright.Foundation;
+
+namespace Tangwright.Documents;
+
+/// <summary>How chances are worded.</summary>
+public static class StockWords
+{
+    /// <summary>"97 %"; never 100 % unless it is certain.</summary>
+    public static string Percent(double share) => share switch
+    {
+        >= 1 => "100 %",
+        > 0.999 => "over 99.9 %",
+        > 0.99 => Shown.Number(Math.Floor(share * 1000) / 10, 1) + " %",
+        < 0.01 and > 0 => "under 1 %",
+        _ => Shown.Number(share * 100, 0) + " %",
+    };
+
+    /// <summary>A mass of bars: "13.9 kg (30.6 lb)".</summary>
+    public static string Weight(Mass mass, UnitsShown units)
+    {
+        var (kg, lb) = (Shown.Number(mass.Grams / 1000, 1) + " kg", Shown.Number(mass.Ounces / 16, 1) + " lb");
+        return units switch { UnitsShown.Mm => kg, UnitsShown.Inch => lb, _ => $"{kg} ({lb})" };
+    }
+}

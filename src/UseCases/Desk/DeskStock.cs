@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using Tangwright.Core;
+using Tangwright.Documents;
+using Tangwright.Foundation;
+
+namespace Tangwright.UseCases;
+
+/// <summary>One row of the table of starts.</summary>
+/// <param name="Starts">Pieces started.</param>
+/// <param name="Chance">Chance in words.</param>
+/// <param name="NewBars">New bars.</param>
+/// <param name="Says">What is special about it; empty when nothing.</param>
+public sealed record StartsShown(int Starts, string Chance, int NewBars, string Says);
+
+/// <summary>One way of cutting a bar.</summary>
+/// <param name="Says">Which bar, how many pieces, what is left.</param>
+/// <param name="Svg">The bar to scale, an SVG element.</param>
+/// <param name="Places">Where the pieces lie, a line each.</param>
+public sealed record CutShown(string Says, string Svg, ImmutableArray<string> Places);
+
+/// <summary>Bars as the page shows them.</summary>
+/// <param name="Answer">How many to start and the chance.</param>
+/// <param name="Free">Where one more start costs no more steel; empty when nowhere.</param>
+/// <param name="Buy">What to buy, a line each.</param>
+/// <param name="Starts">Starts, chance, bars.</param>
+/// <param name="Cuts">How the bars are cut.</param>
+/// <param name="Notes">What to know.</param>
+public sealed record StockShown(string Answer, string Free, ImmutableArray<string> Buy, ImmutableArray<StartsShown> Starts, ImmutableArray<CutShown> Cuts, ImmutableArray<string> Notes);
+
+/// <summary>The page of bars.</summary>
+public static class DeskStock
+{
+    /// <summary>What comes first.</summary>
+    public const string Caution = "Glasses and face shield, ears covered. Bar clamped on both sides of the cut, both hands on a hand-held saw, guard on; a cut-off disc of at least the spindle's speed, undamaged, never pressed from the side. Sparks fly far. Offcuts and sawn ends are hot and sharp. Local rules and the machine's manual come first.";
+
+    /// <summary>Most pieces of a bar listed on the page.</summary>
+    private const int MostListed = 60;
+
+    /// <summary>Works it out for the plan as it stands and keeps the question for the sheets.</summary>
+    public static Checked<StockShown> Of(PlanOnDesk desk, StockRequest request)
+    {
+        desk.StockAsked = request;
+        return PlanStock.Of(desk.Results, request).Then(a => Checked<StockShown>.Good(Shown(a.Results, a.Stock)));
+    }
+
+    /// <summary>Whether a plan says how long its bars are.</summary>
+    public static string BarSaid(PlanOnDesk desk) => desk.Results.Plan.Stock.Length is { } l ? Foundation.Shown.Both(l) : "";
+
+    /// <summary>The print request with the bars last asked for, where they can be had.</summary>
+    internal static PrintRequest Asked(PlanOnDesk desk, PrintRequest print)
+        => print.Stock is null && desk.StockAsked is { } asked && PlanStock.Of(desk.Results, asked).IsGood ? print with { Stock = asked } : print;
+
+    /// <summary>Whether only sheets of bars are meant.</summary>
+    internal static bool IsOfBars(ImmutableArray<string> sheets) => sheets.All(s => s is BuyList.Key or CutMap.Key);
+
+    private static StockShown Shown(Results r, StockPlan s)
+    {
+        var units = r.Shop.Show;
+        string Size(double mm) => StockText.Size(Length.OfMm(mm), units);
+        ImmutableArray<string> buy =
+        [
+            .. s.Cuts.Where(c => c.Rack is not null).Select(c => $"From the rack: {c.Rack!.Name}, {Size(c.Width.Mm)} × {Size(c.Length.Mm)}"),
+            .. s.Buy.Select(b => $"Buy {b.Count} × {Size(r.Plan.Stock.Width!.Value.Mm)} × {Size(b.Length.Mm)}: {b.MostInBar} in a bar, {b.StraightInBar} end to end"),
+            .. s.Mass is { } m && s.Buy.Length > 0 ? [$"{StockText.Weight(m, units)} of new steel"] : Array.Empty<string>(),
+        ];
+        return new StockShown(
+            StockText.Answer(s),
+            StockText.Free(s),
+            buy,
+            [.. s.Rows.Select(x => new StartsShown(x.Starts, StockText.Percent(x.ChanceShare), x.NewBars, x.Starts == s.Starts ? "laid out" : x.IsFree ? "no more steel" : ""))],
+            [.. s.Cuts.Select((c, i) => new CutShown(StockText.Bars(c, units), DrawnSheet.Of(BarPicture.Of(r, c), $"Bar {i + 1} with {c.Places.Length} pieces").Svg, [.. c.Places.Take(MostListed).Select((p, j) => $"{j + 1}: from {Size(p.AlongMm)} to {Size(p.AlongMm + r.Outline.Length.Mm)}, {Size(p.UpMm)} up, {Lies.Words(p.Lie)}")]))],
+            s.Notes);
+    }
+}

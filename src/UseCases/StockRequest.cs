@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Tangwright.Core;
+using Tangwright.Foundation;
+using Tangwright.Inputs;
+
+namespace Tangwright.UseCases;
+
+/// <summary>What is asked of the bars, as a person writes it.</summary>
+/// <param name="Good">Good pieces wanted.</param>
+public sealed record StockRequest(int Good)
+{
+    /// <summary>Chance wanted, "90%"; null: the shop's.</summary>
+    public string? Chance { get; init; }
+
+    /// <summary>Yield, "95%"; null: the shop's, else the assumed one.</summary>
+    public string? Yield { get; init; }
+
+    /// <summary>Pieces to start; null: as many as the chance asks for.</summary>
+    public int? Starts { get; init; }
+
+    /// <summary>Lengths of bars to be had, "48 in"; empty: the plan's.</summary>
+    public ImmutableArray<string> Bars { get; init; } = [];
+
+    /// <summary>Clearance between pieces, "5 mm"; null: from saw and allowance.</summary>
+    public string? Clearance { get; init; }
+
+    /// <summary>Pieces may lie with the back face up.</summary>
+    public bool MayTurnOver { get; init; }
+
+    /// <summary>As numbers, or what is wrong with them.</summary>
+    internal Checked<StockWanted> Read(LengthUnit units)
+    {
+        var faults = new List<Fault>();
+        var unitMm = units == LengthUnit.Inch ? Length.MmPerInch : 1;
+        var wanted = new StockWanted(Good)
+        {
+            ChanceShare = Share("--chance", Chance, faults),
+            YieldShare = Share("--yield", Yield, faults),
+            Starts = Starts,
+            Bars = [.. Bars.Select(b => Size("--bar", b, unitMm, faults))],
+            Clearance = Clearance is null ? null : Size("--clearance", Clearance, unitMm, faults),
+            MayTurnOver = MayTurnOver,
+        };
+        return faults.Count > 0 ? Checked<StockWanted>.Bad(faults) : Checked<StockWanted>.Good(wanted);
+    }
+
+    /// <summary>A share written as "90%", "90 %" or "0.9".</summary>
+    private static double? Share(string option, string? text, List<Fault> faults)
+    {
+        if (string.IsNullOrWhiteSpace(text)) return null;
+        var bare = text.Trim().TrimEnd('%').TrimEnd();
+        if (double.TryParse(bare, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v)) return text.Contains('%', StringComparison.Ordinal) ? v / 100 : v;
+        faults.Add(Fault.OfFile(option, $"\"{text}\" is no share", "write it as 90% or 0.9"));
+        return null;
+    }
+
+    private static Length Size(string option, string text, double unitMm, List<Fault> faults)
+    {
+        var read = LengthText.Read(text, unitMm);
+        if (read.IsGood) return read.Value.Length;
+        faults.Add(Fault.OfFile(option, read.Message, read.Remedy));
+        return Length.Zero;
+    }
+}
