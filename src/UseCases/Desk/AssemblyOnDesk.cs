@@ -15,7 +15,7 @@ namespace Tangwright.UseCases;
 /// <param name="Tang">The tang's holes for the chance asked.</param>
 /// <param name="All">All holes for it.</param>
 /// <param name="Standard">Holes by the drawing standard.</param>
-public sealed record WayShown(string Says, bool IsSaid, bool IsEnough, string Chance, string MayBe, string Zone, string Tang, string All, string Standard);
+public sealed record PlacingShown(string Says, bool IsSaid, bool IsEnough, string Chance, string MayBe, string Zone, string Tang, string All, string Standard);
 
 /// <summary>A row placed one way, in words.</summary>
 /// <param name="Row">The row.</param>
@@ -28,7 +28,7 @@ public sealed record RowShown(string Row, string Way, string Worst, string Looks
 /// <param name="Asked">What the plan asks, in a sentence; what is missing when it asks nothing.</param>
 /// <param name="Ways">Every way.</param>
 /// <param name="Rows">Every row by every way.</param>
-public sealed record AssemblyOnDesk(string Asked, ImmutableArray<WayShown> Ways, ImmutableArray<RowShown> Rows)
+public sealed record AssemblyOnDesk(string Asked, ImmutableArray<PlacingShown> Ways, ImmutableArray<RowShown> Rows)
 {
     private const int Trials = 2_000;
 
@@ -64,7 +64,7 @@ public sealed record AssemblyOnDesk(string Asked, ImmutableArray<WayShown> Ways,
         Holes = tang is { } d ? [.. r.Holes.Select(h => h.Pin is null ? h : h with { Diameter = d })] : r.Holes,
     };
 
-    private static WayShown Of(Shop shop, GoTogether all, WayChance way) => new(
+    private static PlacingShown Of(Shop shop, GoTogether all, WayChance way) => new(
         AssemblyText.Says(all, way),
         way.Making.Way == all.Said,
         way.Chance.Share >= all.WantedShare,
