@@ -47,6 +47,7 @@ public sealed partial class DocumentedCommands : IDisposable
         var assembly = ProgramRun.Of(_scratch.Folder, "assembly", _scratch.PutExample("kitchen-knife"), "--trials", "1000", "--json").Out;
         _scratch.PutExample("kitchen-knife");
         var stock = ProgramRun.Of(_scratch.Folder, "stock", "kitchen-knife.plan.toml", "--good", "3", "--yield", "88%", "--json").Out;
+        var program = ProgramRun.Of(_scratch.Folder, "program", _scratch.PutExample("skeleton-knife"), "--out", "knife.ngc", "--json").Out;
         var packet = ProgramRun.Of(_scratch.Folder, "packet", "skeleton-hatchet.plan.toml", "--out", "packet", "--json").Out;
         System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "cairo-piece.svg"), _scratch.Path("drawing.svg"));
         var import = ProgramRun.Of(_scratch.Folder, "import", "drawing.svg", "--thickness", "1/8 in", "--json").Out;
@@ -105,6 +106,13 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {stock}```
+
+            ## `program` of the skeleton knife
+
+            What was written, after it passed the check. Places are from the program's zero; `left_out` tells what the program does not make and why. Times are those at the programmed feeds: speeding up and slowing down are not counted.
+
+            ```json
+            {program}```
 
             ## `compare` of the skeleton hatchet with L1 drilled 15 mm, and as it is
 

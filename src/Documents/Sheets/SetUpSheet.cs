@@ -12,7 +12,7 @@ internal static class SetUpSheet
 
     private const string Title = "Set-up for the mill";
     private const double Left = 10;
-    private const double RowMm = 12.5;
+    private const double RowMm = 13.5;
 
     /// <summary>Draws its sheets, one set-up a program; none without a mill under computer control.</summary>
     public static ImmutableArray<Sheet> Draw(SheetRequest request)

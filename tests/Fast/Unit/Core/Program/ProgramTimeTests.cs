@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using CsCheck;
 using Tangwright.Core;
 using Tangwright.Foundation;
 
@@ -18,14 +17,6 @@ public class ProgramTimeTests
         Assert.Equal(30 + 32.969, time.CuttingSeconds, 1e-3);
         Assert.Equal((60, 120), (time.SlowestMmPerMin, time.FastestMmPerMin));
     }
-
-    [Fact]
-    public void Twice_the_feed_takes_half_the_time()
-        => Gen.Select(Gen.Double[1, 500], Gen.Double[10, 2000]).Sample((mm, feed) =>
-        {
-            var (slow, fast) = (ProgramTime.Of([Move(MotionKind.Feed, mm, feed)], Tools, 1000)[0], ProgramTime.Of([Move(MotionKind.Feed, mm, 2 * feed)], Tools, 1000)[0]);
-            return Math.Abs(slow.CuttingSeconds - (2 * fast.CuttingSeconds)) < 1e-9 * slow.CuttingSeconds;
-        });
 
     private static Motion Move(MotionKind kind, double mm, double feed) => new(1, kind, default, new(mm, 0, 0), default, false, feed, 1, 1000);
 
