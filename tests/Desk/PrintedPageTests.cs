@@ -40,7 +40,7 @@ public sealed partial class PrintedPageTests(Chromium chromium, DeskOnScratch de
         const string kinds = "cover,order,findings,holes,template,drill-only,layout,cautions";
         var (html, fromBrowser, pdf) = await Print("plan/skeleton-hatchet/print/" + kinds + "?", "plan/skeleton-hatchet/sheets.pdf?sheets=" + kinds);
         var count = html.Split("<svg xmlns").Length - 1;
-        Assert.Equal(12, count);
+        Assert.Equal(13, count);
         for (var i = 1; i <= count; i++)
         {
             var (a, b) = (Raster.Page(fromBrowser, i, 200), Raster.Page(pdf, i, 200));

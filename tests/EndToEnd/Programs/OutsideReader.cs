@@ -39,6 +39,9 @@ internal sealed record OutsideReader(int Exit, string Said, ImmutableArray<Outsi
             RedirectStandardInput = true,
             UseShellExecute = false,
         };
+
+        // it keeps its tool table in a file there, which must not be shared by two that run at once
+        start.Environment["HOME"] = scratch.Folder;
         if (libraries.Length > 0) start.Environment["LD_LIBRARY_PATH"] = libraries;
         using var p = Process.Start(start)!;
         p.StandardInput.Close();
