@@ -13,4 +13,7 @@ public static class DrilledSize
         => Table.Value.At(drill.Inches, "plus_in") is { } plus
             ? (drill - Length.OfInches(Table.Value.At(drill.Inches, "minus_in")!.Value), drill + Length.OfInches(plus))
             : null;
+
+    /// <summary>The most a hole is over its drill; over 2 in as at 2 in.</summary>
+    public static Length MostOver(Length drill) => Length.OfInches(Table.Value.At(Math.Min(drill.Inches, Table.Value.Most), "plus_in") ?? 0);
 }

@@ -73,7 +73,7 @@ public sealed record GuidePiece(Machine Machine, ImmutableArray<GuideHole> Holes
 
     // in the guide as in the blank: as measured, else the most a drilled hole is over
     private static Length Play(PlacedHole hole, DrillSize? drill)
-        => hole.AsBuilt?.Diameter is { } d && drill is not null ? Length.Max(d - drill.Diameter, Length.Zero) : DrilledOver.Most(hole.Diameter);
+        => hole.AsBuilt?.Diameter is { } d && drill is not null ? Length.Max(d - drill.Diameter, Length.Zero) : DrilledSize.MostOver(hole.Diameter);
 
     private static DrillSize? DrillIn(Shop shop, PlacedHole hole)
         => DrillSeries.SmallerOrEqual(shop.Drills, Length.OfMm(hole.MadeDiameter.Mm + SlackMm)) is { } drill && hole.MadeDiameter.Mm - drill.Diameter.Mm <= MostPlayMm ? drill : null;
@@ -82,7 +82,7 @@ public sealed record GuidePiece(Machine Machine, ImmutableArray<GuideHole> Holes
     private static ImmutableArray<PlacedHole> Pins(ImmutableArray<PlacedHole> holes, BenchDatum bench)
     {
         if (holes.Length < 2) return [];
-        var (a, b) = holes.SelectMany((h, i) => holes.Skip(i + 1).Select(o => (A: h, B: o))).MaxBy(p => p.A.MadeAt.To(p.B.MadeAt));
+        var (a, b) = HolePairs.FarthestApart(holes);
         return bench.ToBench(a.MadeAt).Length <= bench.ToBench(b.MadeAt).Length ? [a, b] : [b, a];
     }
 

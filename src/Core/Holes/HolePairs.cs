@@ -3,9 +3,14 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Core;
 
-/// <summary>Pairs of holes that lie close together.</summary>
+/// <summary>Pairs of holes that lie close together, or far apart.</summary>
 public static class HolePairs
 {
+    /// <summary>The two whose centres, as made, are farthest apart; of equals the first in the plan's order.</summary>
+    /// <param name="holes">Two holes at least.</param>
+    public static (PlacedHole A, PlacedHole B) FarthestApart(ImmutableArray<PlacedHole> holes)
+        => holes.SelectMany((a, i) => holes.Skip(i + 1).Select(b => (A: a, B: b))).MaxBy(p => p.A.MadeAt.To(p.B.MadeAt));
+
     /// <summary>All pairs with less steel between their rims than so much, in the plan's order; the web is negative when they run into one another.</summary>
     /// <param name="holes">The holes.</param>
     /// <param name="mm">The limit, mm.</param>

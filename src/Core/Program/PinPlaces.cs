@@ -12,9 +12,9 @@ internal static class PinPlaces
     /// <summary>Two holes, the one nearer the corner of the stock first; empty when there are no two.</summary>
     public static ImmutableArray<PlacedHole> Of(ImmutableArray<PlacedHole> holes, Point corner)
     {
-        var fit = holes.Where(h => !h.IsDrilledHard && h.MadeDiameter.Mm <= MostMm).ToArray();
+        var fit = holes.Where(h => !h.IsDrilledHard && h.MadeDiameter.Mm <= MostMm).ToImmutableArray();
         if (fit.Length < 2) return [];
-        var (a, b) = fit.SelectMany((h, i) => fit.Skip(i + 1).Select(k => (h, k))).MaxBy(p => p.h.MadeAt.To(p.k.MadeAt));
+        var (a, b) = HolePairs.FarthestApart(fit);
         return a.MadeAt.To(corner) <= b.MadeAt.To(corner) ? [a, b] : [b, a];
     }
 

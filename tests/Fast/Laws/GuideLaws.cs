@@ -67,6 +67,6 @@ public class GuideLaws
     [Fact]
     public void Larger_drills_are_over_no_less()
     {
-        for (var d = 0.1; d < 50; d += 0.1) Assert.True(DrilledOver.Most(TestShop.Mm(d)) <= DrilledOver.Most(TestShop.Mm(d + 0.1)));
+        for (var d = 0.1; d < 50; d += 0.1) Assert.True(DrilledSize.MostOver(TestShop.Mm(d)) <= DrilledSize.MostOver(TestShop.Mm(d + 0.1)));
     }
 }

@@ -29,5 +29,5 @@ public class GuideCases
     [InlineData(0.750, 0.008)]
     [InlineData(1.000, 0.010)]
     [InlineData(1.500, 0.012)]
-    public void A_drilled_hole_over_its_drill(double drill, double over) => Assert.Equal(over, DrilledOver.Most(Length.OfInches(drill)).Inches, 1e-12);
+    public void A_drilled_hole_over_its_drill(double drill, double over) => Assert.Equal(over, DrilledSize.MostOver(Length.OfInches(drill)).Inches, 1e-12);
 }
