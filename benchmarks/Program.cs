@@ -15,6 +15,12 @@ if (args is ["quick", ..])
     return;
 }
 
+if (args is ["strip", var folder, var names, var seconds, .. var seeds])
+{
+    StripRuns.Run(folder, names.Split(','), double.Parse(seconds, System.Globalization.CultureInfo.InvariantCulture), [.. seeds.Select(ulong.Parse)]);
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(ReferencePlan).Assembly).Run(args);
 
 static void Quick()
