@@ -28,15 +28,16 @@ internal static class StripRuns
 
                 var clock = Stopwatch.StartNew();
                 var (marks, said) = (new[] { 0.02, 0.1, 0.25, 0.5, 0.8, 1.0 }, new List<string>());
+                StripLayout? last = null;
                 var best = 0.0;
                 foreach (var layout in StripSearch.Run(pieces, width, new SearchEffort(long.MaxValue, 2, seed) { ClockShare = () => Used() / seconds }))
                 {
                     var at = Used() / seconds;
                     while (said.Count < marks.Length && at > marks[said.Count]) said.Add((100 * best).ToString("F2", CultureInfo.InvariantCulture));
-                    best = layout.Share;
+                    (best, last) = (layout.Share, layout);
                 }
 
-                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name} seed {seed}: {100 * best:F2} % in {clock.Elapsed.TotalSeconds:F1} s wall, {Used():F1} s of two cores; on the way {string.Join(" ", said)}"));
+                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name} seed {seed}: {100 * best:F2} % in {clock.Elapsed.TotalSeconds:F1} s wall, {Used():F1} s of two cores; {(ExactOverlap.Of(pieces, last!) is { } bad ? $"OVERLAP {bad}" : "checked clear")}; on the way {string.Join(" ", said)}"));
             }
         }
     }

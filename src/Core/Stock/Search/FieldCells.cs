@@ -21,7 +21,8 @@ internal sealed class FieldCells
     private FieldCells(TurnedPiece a, TurnedPiece b, int cells, double hair)
     {
         (_a, _b, _hair) = (a, b, hair);
-        var (width, height) = (a.Width + b.Width, a.Height + b.Height);
+        (Left, Low) = (-b.Width - (4 * hair), -b.Height - (4 * hair));
+        var (width, height) = (a.Width - Left + (4 * hair), a.Height - Low + (4 * hair));
         Size = Math.Sqrt(width * height / cells);
         (Columns, Rows) = ((int)Math.Ceiling(width / Size), (int)Math.Ceiling(height / Size));
         Codes = new ushort[Columns * Rows];
@@ -31,7 +32,14 @@ internal sealed class FieldCells
         From.Add(Meetings.Count);
     }
 
+    /// <summary>Side of a cell, mm.</summary>
     public double Size { get; }
+
+    /// <summary>Where the cells begin, mm of shift.</summary>
+    public double Left { get; }
+
+    /// <summary>The same, upward.</summary>
+    public double Low { get; }
 
     public int Columns { get; }
 
@@ -73,7 +81,7 @@ internal sealed class FieldCells
     private void Fill(int x0, int y0, int x1, int y1, int from)
     {
         var (half, to) = (0.5 * Size * Math.Sqrt(((x1 - x0) * (double)(x1 - x0)) + ((y1 - y0) * (double)(y1 - y0))), _pairs.Count);
-        var (dx, dy) = (-_b.Width + (0.5 * Size * (x0 + x1)), -_b.Height + (0.5 * Size * (y0 + y1)));
+        var (dx, dy) = (Left + (0.5 * Size * (x0 + x1)), Low + (0.5 * Size * (y0 + y1)));
         var reach = half + (2 * _hair);
         for (var p = from; p < to; p++)
         {

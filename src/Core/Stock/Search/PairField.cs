@@ -34,7 +34,7 @@ internal sealed class PairField
 
     private PairField(TurnedPiece a, TurnedPiece b, FieldCells cells)
     {
-        (_a, _b, _x0, _y0, _perCell, _nx, _ny) = (a, b, -b.Width, -b.Height, 1 / cells.Size, cells.Columns, cells.Rows);
+        (_a, _b, _x0, _y0, _perCell, _nx, _ny) = (a, b, cells.Left, cells.Low, 1 / cells.Size, cells.Columns, cells.Rows);
         (_cells, _from, _meetings, _mayHold) = (cells.Codes, [.. cells.From], [.. cells.Meetings], [.. cells.MayHold]);
         _worst = new float[(_nx + 1) * (_ny + 1)];
         Array.Fill(_worst, Unknown);
