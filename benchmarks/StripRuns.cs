@@ -37,7 +37,7 @@ internal static class StripRuns
                     (best, last) = (layout.Share, layout);
                 }
 
-                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name} seed {seed}: {100 * best:F2} % in {clock.Elapsed.TotalSeconds:F1} s wall, {Used():F1} s of two cores; {(ExactOverlap.Of(pieces, last!) is { } bad ? $"OVERLAP {bad}" : "checked clear")}; on the way {string.Join(" ", said)}"));
+                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{name} seed {seed}: {100 * best:F2} % in {clock.Elapsed.TotalSeconds:F1} s wall, {Used():F1} s of two cores; {(ExactOverlap.Of(pieces, last!) is { } bad ? $"OVERLAP {bad}" : "checked clear")}; {last!.Work / 1e6:F1} million weighed; on the way {string.Join(" ", said)}"));
             }
         }
     }

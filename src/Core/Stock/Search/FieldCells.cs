@@ -12,6 +12,8 @@ internal sealed class FieldCells
     /// <summary>From here on: the number of the list, more than this.</summary>
     public const ushort FirstList = 2;
 
+    private const int Tile = 8;
+
     private readonly TurnedPiece _a;
     private readonly TurnedPiece _b;
     private readonly double _hair;
@@ -27,8 +29,7 @@ internal sealed class FieldCells
         (Columns, Rows) = ((int)Math.Ceiling(width / Size), (int)Math.Ceiling(height / Size));
         Codes = new ushort[Columns * Rows];
         _all = Pairs();
-        for (var p = 0; p < _all.Length; p++) _pairs.Add(p);
-        Fill(0, 0, Columns, Rows, 0);
+        Tiles();
         From.Add(Meetings.Count);
     }
 
@@ -54,6 +55,34 @@ internal sealed class FieldCells
     public List<bool> MayHold { get; } = [];
 
     public static FieldCells Of(TurnedPiece a, TurnedPiece b, int cells, double hair) => new(a, b, cells, hair);
+
+    /// <summary>Tile by tile, each with the pairs whose shifts reach it.</summary>
+    private void Tiles()
+    {
+        var (across, up) = ((Columns + Tile - 1) / Tile, (Rows + Tile - 1) / Tile);
+        var lists = new List<int>?[across * up];
+        for (var p = 0; p < _all.Length; p++)
+        {
+            ref readonly var pair = ref _all[p];
+            var (halfX, halfY) = ((0.5 * (Math.Abs(pair.Ex) + Math.Abs(pair.Fx))) + (3 * _hair), (0.5 * (Math.Abs(pair.Ey) + Math.Abs(pair.Fy))) + (3 * _hair));
+            for (var y = At(pair.Y - halfY - Low); y <= Math.Min(up - 1, At(pair.Y + halfY - Low)); y++)
+            {
+                for (var x = At(pair.X - halfX - Left); x <= Math.Min(across - 1, At(pair.X + halfX - Left)); x++) (lists[(y * across) + x] ??= []).Add(p);
+            }
+        }
+
+        for (var y = 0; y < up; y++)
+        {
+            for (var x = 0; x < across; x++)
+            {
+                _pairs.Clear();
+                if (lists[(y * across) + x] is { } list) _pairs.AddRange(list);
+                Fill(x * Tile, y * Tile, Math.Min(Columns, (x + 1) * Tile), Math.Min(Rows, (y + 1) * Tile), 0);
+            }
+        }
+
+        int At(double from) => Math.Max(0, (int)(from / (Size * Tile)));
+    }
 
     private Pair[] Pairs()
     {
@@ -102,7 +131,7 @@ internal sealed class FieldCells
 
         if (_pairs.Count == to)
         {
-            Whole(x0, y0, x1, y1, PairField.Holds(_a, _b, dx, dy) ? Met : Free);
+            Whole(x0, y0, x1, y1, MayHoldAt(dx, dy, half) && PairField.Holds(_a, _b, dx, dy) ? Met : Free);
         }
         else if (x1 - x0 == 1 && y1 - y0 == 1)
         {

@@ -12,7 +12,7 @@ namespace Tangwright.Core;
 internal sealed class PairField
 {
     /// <summary>Cells to a field, at most and at least.</summary>
-    public const int MostCells = 8192;
+    public const int MostCells = 16384;
 
     /// <summary>The same, least.</summary>
     public const int LeastCells = 1024;
@@ -31,12 +31,14 @@ internal sealed class PairField
     private readonly EdgeMeeting[] _meetings;
     private readonly bool[] _mayHold;
     private readonly float[] _worst;
+    private readonly int _nodes;
 
     private PairField(TurnedPiece a, TurnedPiece b, FieldCells cells)
     {
         (_a, _b, _x0, _y0, _perCell, _nx, _ny) = (a, b, cells.Left, cells.Low, 1 / cells.Size, cells.Columns, cells.Rows);
         (_cells, _from, _meetings, _mayHold) = (cells.Codes, [.. cells.From], [.. cells.Meetings], [.. cells.MayHold]);
-        _worst = new float[(_nx + 1) * (_ny + 1)];
+        _nodes = (_nx / 2) + 2;
+        _worst = new float[_nodes * ((_ny / 2) + 2)];
         Array.Fill(_worst, Unknown);
     }
 
@@ -57,11 +59,17 @@ internal sealed class PairField
         if (fx < 0 || fy < 0 || ix >= _nx || iy >= _ny) return 0;
         var code = _cells[(iy * _nx) + ix];
         if (code == FieldCells.Free || (code > FieldCells.Met && !Meets(code - FieldCells.FirstList, dx, dy))) return 0;
-        var at = (iy * (_nx + 1)) + ix;
-        var (tx, ty) = ((float)(fx - ix), (float)(fy - iy));
-        var low = Worst(at, ix, iy) + (tx * (Worst(at + 1, ix + 1, iy) - Worst(at, ix, iy)));
-        at += _nx + 1;
-        var high = Worst(at, ix, iy + 1) + (tx * (Worst(at + 1, ix + 1, iy + 1) - Worst(at, ix, iy + 1)));
+        return Between(0.5 * fx, 0.5 * fy);
+    }
+
+    /// <summary>Between four nodes, two cells apart.</summary>
+    private float Between(double fx, double fy)
+    {
+        var (ix, iy) = ((int)fx, (int)fy);
+        var (tx, ty, at) = ((float)(fx - ix), (float)(fy - iy), (iy * _nodes) + ix);
+        var (a, b) = (Worst(at, ix, iy), Worst(at + 1, ix + 1, iy));
+        var (c, d) = (Worst(at + _nodes, ix, iy + 1), Worst(at + _nodes + 1, ix + 1, iy + 1));
+        var (low, high) = (a + (tx * (b - a)), c + (tx * (d - c)));
         return low + (ty * (high - low));
     }
 
@@ -83,6 +91,6 @@ internal sealed class PairField
     private float Worst(int at, int ix, int iy)
     {
         var known = _worst[at];
-        return known >= 0 ? known : _worst[at] = DiscLoss.Of(_a, _b, _x0 + (ix / _perCell), _y0 + (iy / _perCell));
+        return known >= 0 ? known : _worst[at] = DiscLoss.Of(_a, _b, _x0 + (2 * ix / _perCell), _y0 + (2 * iy / _perCell));
     }
 }

@@ -50,4 +50,8 @@ public readonly record struct SheetPlace(int Piece, PieceTurn Turn, double Along
 /// <param name="WidthMm">Width of the strip, mm.</param>
 /// <param name="LengthMm">Length they take, mm.</param>
 /// <param name="Share">Area of the pieces over that of the strip they take.</param>
-public sealed record StripLayout(ImmutableArray<SheetPlace> Places, double WidthMm, double LengthMm, double Share);
+public sealed record StripLayout(ImmutableArray<SheetPlace> Places, double WidthMm, double LengthMm, double Share)
+{
+    /// <summary>Placements weighed up to find it.</summary>
+    public long Work { get; init; }
+}

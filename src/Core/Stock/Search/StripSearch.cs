@@ -50,7 +50,7 @@ public static class StripSearch
             foreach (var w in workers) w.Told();
             if (found is null || found.Length >= task.Best.Length) continue;
             task.Best = found;
-            yield return Layout(task, area);
+            yield return Layout(task, area) with { Work = workers.Sum(w => w.Work) };
         }
     }
 

@@ -9,6 +9,7 @@ internal sealed class TurnedPiece
     private TurnedPiece(int piece, PieceTurn turn, Point[] corners, InnerDisc[] discs, double hull, double across, int index)
     {
         (Piece, Turn, Index) = (piece, turn, index);
+        Quarters = turn.Degrees is 0 or 90 or 180 or 270 ? (int)(turn.Degrees / 90) : null;
         (Xs, Ys) = ([.. corners.Select(c => c.X)], [.. corners.Select(c => c.Y)]);
         (Width, Height) = (Xs.Max(), Ys.Max());
         (DiscXs, DiscYs, DiscRs) = ([.. discs.Select(d => (float)d.X)], [.. discs.Select(d => (float)d.Y)], [.. discs.Select(d => (float)d.R)]);
@@ -21,6 +22,9 @@ internal sealed class TurnedPiece
 
     /// <summary>How it lies.</summary>
     public PieceTurn Turn { get; }
+
+    /// <summary>Quarter turns, when it is turned by whole ones.</summary>
+    public int? Quarters { get; }
 
     /// <summary>Its number among all pieces in all their ways.</summary>
     public int Index { get; }
