@@ -14,6 +14,9 @@ internal sealed class FieldCells
 
     private const int Tile = 8;
 
+    /// <summary>A shift may be taken for one of the next cell when it is this close to it, in cells.</summary>
+    private const double RoundingShare = 0.002;
+
     private readonly TurnedPiece _a;
     private readonly TurnedPiece _b;
     private readonly double _hair;
@@ -61,10 +64,11 @@ internal sealed class FieldCells
     {
         var (across, up) = ((Columns + Tile - 1) / Tile, (Rows + Tile - 1) / Tile);
         var lists = new List<int>?[across * up];
+        var near = (3 * _hair) + (RoundingShare * Size);
         for (var p = 0; p < _all.Length; p++)
         {
             ref readonly var pair = ref _all[p];
-            var (halfX, halfY) = ((0.5 * (Math.Abs(pair.Ex) + Math.Abs(pair.Fx))) + (3 * _hair), (0.5 * (Math.Abs(pair.Ey) + Math.Abs(pair.Fy))) + (3 * _hair));
+            var (halfX, halfY) = ((0.5 * (Math.Abs(pair.Ex) + Math.Abs(pair.Fx))) + near, (0.5 * (Math.Abs(pair.Ey) + Math.Abs(pair.Fy))) + near);
             for (var y = At(pair.Y - halfY - Low); y <= Math.Min(up - 1, At(pair.Y + halfY - Low)); y++)
             {
                 for (var x = At(pair.X - halfX - Left); x <= Math.Min(across - 1, At(pair.X + halfX - Left)); x++) (lists[(y * across) + x] ??= []).Add(p);
@@ -111,7 +115,7 @@ internal sealed class FieldCells
     {
         var (half, to) = (0.5 * Size * Math.Sqrt(((x1 - x0) * (double)(x1 - x0)) + ((y1 - y0) * (double)(y1 - y0))), _pairs.Count);
         var (dx, dy) = (Left + (0.5 * Size * (x0 + x1)), Low + (0.5 * Size * (y0 + y1)));
-        var reach = half + (2 * _hair);
+        var reach = half + (2 * _hair) + (RoundingShare * Size);
         for (var p = from; p < to; p++)
         {
             ref readonly var pair = ref _all[_pairs[p]];

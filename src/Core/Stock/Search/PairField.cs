@@ -21,11 +21,6 @@ internal sealed class PairField
 
     private readonly TurnedPiece _a;
     private readonly TurnedPiece _b;
-    private readonly double _x0;
-    private readonly double _y0;
-    private readonly double _perCell;
-    private readonly int _nx;
-    private readonly int _ny;
     private readonly ushort[] _cells;
     private readonly int[] _from;
     private readonly EdgeMeeting[] _meetings;
@@ -35,12 +30,32 @@ internal sealed class PairField
 
     private PairField(TurnedPiece a, TurnedPiece b, FieldCells cells)
     {
-        (_a, _b, _x0, _y0, _perCell, _nx, _ny) = (a, b, cells.Left, cells.Low, 1 / cells.Size, cells.Columns, cells.Rows);
+        (_a, _b, Left, Low, PerCell, Columns, Rows) = (a, b, cells.Left, cells.Low, 1 / cells.Size, cells.Columns, cells.Rows);
         (_cells, _from, _meetings, _mayHold) = (cells.Codes, [.. cells.From], [.. cells.Meetings], [.. cells.MayHold]);
-        _nodes = (_nx / 2) + 2;
-        _worst = new float[_nodes * ((_ny / 2) + 2)];
+        _nodes = (Columns / 2) + 2;
+        _worst = new float[_nodes * ((Rows / 2) + 2)];
         Array.Fill(_worst, Unknown);
+        Kinds = new uint[(_cells.Length + 15) / 16];
+        for (var i = 0; i < _cells.Length; i++) Kinds[i >> 4] |= (uint)Math.Min(_cells[i], FieldCells.FirstList) << ((i & 15) << 1);
     }
+
+    /// <summary>Where the cells begin, mm of shift along.</summary>
+    public double Left { get; }
+
+    /// <summary>The same, upward.</summary>
+    public double Low { get; }
+
+    /// <summary>Cells to a millimetre.</summary>
+    public double PerCell { get; }
+
+    /// <summary>Cells along.</summary>
+    public int Columns { get; }
+
+    /// <summary>Cells upward.</summary>
+    public int Rows { get; }
+
+    /// <summary>The kind of each cell, two bits each.</summary>
+    public uint[] Kinds { get; }
 
     /// <summary>The field of two pieces in given ways.</summary>
     /// <param name="a">The first.</param>
@@ -49,32 +64,21 @@ internal sealed class PairField
     /// <param name="hair">Closer than this counts as meeting, mm.</param>
     public static PairField Of(TurnedPiece a, TurnedPiece b, int cells, double hair) => new(a, b, FieldCells.Of(a, b, cells, hair));
 
-    /// <summary>How badly they meet; 0 when they do not.</summary>
-    /// <param name="dx">The second's box from the first's, along, mm.</param>
-    /// <param name="dy">Up, mm.</param>
-    public float Loss(double dx, double dy)
-    {
-        var (fx, fy) = ((dx - _x0) * _perCell, (dy - _y0) * _perCell);
-        var (ix, iy) = ((int)fx, (int)fy);
-        if (fx < 0 || fy < 0 || ix >= _nx || iy >= _ny) return 0;
-        var code = _cells[(iy * _nx) + ix];
-        if (code == FieldCells.Free || (code > FieldCells.Met && !Meets(code - FieldCells.FirstList, dx, dy))) return 0;
-        return Between(0.5 * fx, 0.5 * fy);
-    }
-
-    /// <summary>Between four nodes, two cells apart.</summary>
-    private float Between(double fx, double fy)
+    /// <summary>How badly they meet where they do: between four nodes, two cells apart; the place in nodes.</summary>
+    public float Between(float fx, float fy)
     {
         var (ix, iy) = ((int)fx, (int)fy);
-        var (tx, ty, at) = ((float)(fx - ix), (float)(fy - iy), (iy * _nodes) + ix);
+        var (tx, ty, at) = (fx - ix, fy - iy, (iy * _nodes) + ix);
         var (a, b) = (Worst(at, ix, iy), Worst(at + 1, ix + 1, iy));
         var (c, d) = (Worst(at + _nodes, ix, iy + 1), Worst(at + _nodes + 1, ix + 1, iy + 1));
         var (low, high) = (a + (tx * (b - a)), c + (tx * (d - c)));
         return low + (ty * (high - low));
     }
 
-    private bool Meets(int list, double dx, double dy)
+    /// <summary>Whether they meet at a shift in a cell of the mixed kind.</summary>
+    public bool Meets(int cell, double dx, double dy)
     {
+        var list = _cells[cell] - FieldCells.FirstList;
         var (from, to) = (_from[list], _from[list + 1]);
         foreach (ref readonly var m in _meetings.AsSpan(from, to - from))
         {
@@ -91,6 +95,6 @@ internal sealed class PairField
     private float Worst(int at, int ix, int iy)
     {
         var known = _worst[at];
-        return known >= 0 ? known : _worst[at] = DiscLoss.Of(_a, _b, _x0 + (2 * ix / _perCell), _y0 + (2 * iy / _perCell));
+        return known >= 0 ? known : _worst[at] = DiscLoss.Of(_a, _b, Left + (2 * ix / PerCell), Low + (2 * iy / PerCell));
     }
 }

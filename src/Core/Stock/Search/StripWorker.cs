@@ -8,7 +8,9 @@ internal sealed class StripWorker
 {
     private const double SmallStep = 0.001;
     private const double GreatStep = 0.01;
+    private const double FirstStep = 0.08;
     private const int QuickSweeps = 60;
+    private const int AtOnceSweeps = 8;
     private const double GreatShare = 0.75;
 
     private readonly StripTask _task;
@@ -54,7 +56,7 @@ internal sealed class StripWorker
 
     private IEnumerable<bool> Explore()
     {
-        var step = GreatStep;
+        var step = FirstStep;
         Load();
         Shorten(step);
         while (true)
@@ -77,13 +79,13 @@ internal sealed class StripWorker
             else if (_separation.IsClear)
             {
                 Tell();
-                step = _separation.Sweeps < QuickSweeps ? Math.Min(2 * step, GreatStep) : SmallStep;
+                step = NextStep(step);
                 _pool.Clear();
                 Shorten(step);
             }
             else if (step > SmallStep)
             {
-                step = SmallStep;
+                step = step > GreatStep ? GreatStep : SmallStep;
                 Load();
                 Shorten(step);
             }
@@ -118,6 +120,13 @@ internal sealed class StripWorker
             yield return true;
         }
     }
+
+    private double NextStep(double step) => _separation.Sweeps switch
+    {
+        < AtOnceSweeps => Math.Min(2 * step, FirstStep),
+        < QuickSweeps => Math.Min(2 * step, GreatStep),
+        _ => SmallStep,
+    };
 
     private void Shorten(double share)
     {
