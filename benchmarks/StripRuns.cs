@@ -30,7 +30,7 @@ internal static class StripRuns
                 var (marks, said) = (new[] { 0.02, 0.1, 0.25, 0.5, 0.8, 1.0 }, new List<string>());
                 StripLayout? last = null;
                 var best = 0.0;
-                foreach (var layout in StripSearch.Run(pieces, width, new SearchEffort(long.MaxValue, 2, seed) { ClockShare = () => Used() / seconds }))
+                foreach (var layout in StripSearch.Run(pieces, StripStock.Endless(width), new SearchEffort(long.MaxValue, 2, seed) { ClockShare = () => Used() / seconds }))
                 {
                     var at = Used() / seconds;
                     while (said.Count < marks.Length && at > marks[said.Count]) said.Add((100 * best).ToString("F2", CultureInfo.InvariantCulture));

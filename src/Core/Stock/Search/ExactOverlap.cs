@@ -16,12 +16,13 @@ public static class ExactOverlap
     {
         var rings = layout.Places.Select(p => Ring(pieces[p.Piece], p, layout.WidthMm)).ToArray();
         var boxes = rings.Select(r => (MinX: r.Min(c => c.X), MinY: r.Min(c => c.Y), MaxX: r.Max(c => c.X), MaxY: r.Max(c => c.Y))).ToArray();
-        var longest = (long)Math.Ceiling(layout.LengthMm / layout.WidthMm * Steps) + 1;
         for (var i = 0; i < rings.Length; i++)
         {
+            var longest = (long)Math.Ceiling(layout.UsedMm[layout.Places[i].Bar] / layout.WidthMm * Steps) + 1;
             if (boxes[i].MinX < -1 || boxes[i].MinY < -1 || boxes[i].MaxY > Steps + 1 || boxes[i].MaxX > longest + 1) return (i, -1);
             for (var j = 0; j < i; j++)
             {
+                if (layout.Places[i].Bar != layout.Places[j].Bar) continue;
                 var (a, b) = (boxes[i], boxes[j]);
                 if (a.MinX > b.MaxX || b.MinX > a.MaxX || a.MinY > b.MaxY || b.MinY > a.MaxY) continue;
                 if (Touch(rings[i], rings[j])) return (j, i);

@@ -16,9 +16,9 @@ internal sealed class LayoutState
     private readonly float _hair;
 
     /// <summary>For so many pieces, all at the origin.</summary>
-    public LayoutState(PieceFields fields, int[] kinds, double widthMm)
+    public LayoutState(PieceFields fields, int[] kinds, StripRoom room)
     {
-        (_fields, Kinds, Width) = (fields, kinds, widthMm);
+        (_fields, Kinds, Room) = (fields, kinds, room);
         var n = kinds.Length;
         var padded = (n + Lanes - 1) / Lanes * Lanes;
         (Ways, Xs, Ys) = (kinds.Select(k => fields.Ways[k][0]).ToArray(), new double[n], new double[n]);
@@ -26,14 +26,17 @@ internal sealed class LayoutState
         Array.Fill(_minX, float.PositiveInfinity);
         (Losses, Weights) = (new float[n * n], new float[n * n]);
         Array.Fill(Weights, 1);
-        _hair = (float)(1e-6 * widthMm);
+        _hair = (float)(1e-6 * room.Width);
     }
 
     public int Count => Kinds.Length;
 
     public int[] Kinds { get; }
 
-    public double Width { get; }
+    /// <summary>The bars.</summary>
+    public StripRoom Room { get; }
+
+    public double Width => Room.Width;
 
     public double Length { get; set; }
 
@@ -178,7 +181,7 @@ internal sealed class LayoutState
         {
             var x = Xs[i] + (0.5 * Ways[i].Width) > line ? Xs[i] - by : Xs[i];
             var way = Ways[i].Width <= length ? Ways[i] : Narrowest(i);
-            Put(i, way, Math.Clamp(x, 0, Math.Max(0, length - way.Width)), Math.Clamp(Ys[i], 0, Width - way.Height));
+            Put(i, way, Room.Fit(x, way.Width, length), Math.Clamp(Ys[i], 0, Width - way.Height));
         }
 
         ReckonAll();

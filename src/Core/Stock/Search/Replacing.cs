@@ -24,19 +24,18 @@ internal sealed class Replacing(LayoutState state)
         for (var k = 0; k < Anywhere; k++)
         {
             var way = ways[Pick(ways.Length, ref chance)];
-            var (roomX, roomY) = (state.Length - way.Width, state.Width - way.Height);
-            if (roomX < 0 || roomY < 0) continue;
-            Try(i, way, chance.NextShare() * roomX, chance.NextShare() * roomY);
+            var x = state.Room.ByLot(way.Width, state.Length, ref chance);
+            if (double.IsNaN(x)) continue;
+            Try(i, way, x, chance.NextShare() * (state.Width - way.Height));
         }
 
         for (var k = 0; k < Nearby; k++)
         {
             var way = ways[Pick(ways.Length, ref chance)];
-            var (roomX, roomY) = (state.Length - way.Width, state.Width - way.Height);
-            if (roomX < 0 || roomY < 0) continue;
+            if (way.Width > state.Length) continue;
             var x = now.X + ((chance.NextShare() - 0.5) * now.Way.Width);
             var y = now.Y + ((chance.NextShare() - 0.5) * now.Way.Height);
-            Try(i, way, Math.Clamp(x, 0, roomX), Math.Clamp(y, 0, roomY));
+            Try(i, way, state.Room.Fit(x, way.Width, state.Length), Math.Clamp(y, 0, state.Width - way.Height));
         }
 
         var best = default(Tried);
@@ -91,7 +90,6 @@ internal sealed class Replacing(LayoutState state)
         const double Longer = 1.1, Shorter = 0.5;
         var side = Math.Min(t.Way.Width, t.Way.Height);
         var (step, least) = (fromShare * side, toShare * side);
-        var (roomX, roomY) = (state.Length - t.Way.Width, state.Width - t.Way.Height);
         while (step >= least && t.Value > 0)
         {
             var axis = chance.Next() >> 62;
@@ -102,8 +100,8 @@ internal sealed class Replacing(LayoutState state)
                 2 => (step, step),
                 _ => (step, -step),
             };
-            var better = Slid(i, t, t.X + sx, t.Y + sy, roomX, roomY);
-            var other = Slid(i, t, t.X - sx, t.Y - sy, roomX, roomY);
+            var better = Slid(i, t, t.X + sx, t.Y + sy);
+            var other = Slid(i, t, t.X - sx, t.Y - sy);
             if (other.Value < better.Value) better = other;
             if (better.Value <= t.Value)
             {
@@ -119,9 +117,9 @@ internal sealed class Replacing(LayoutState state)
         return t;
     }
 
-    private Tried Slid(int i, Tried t, double x, double y, double roomX, double roomY)
+    private Tried Slid(int i, Tried t, double x, double y)
     {
-        (x, y) = (Math.Clamp(x, 0, roomX), Math.Clamp(y, 0, roomY));
+        (x, y) = (state.Room.Fit(x, t.Way.Width, state.Length), Math.Clamp(y, 0, state.Width - t.Way.Height));
         return new(t.Way, x, y, state.Value(i, t.Way, x, y, Math.BitIncrement(t.Value)));
     }
 

@@ -40,18 +40,22 @@ public sealed record SheetPiece(ImmutableArray<Point> Corners, int Count, Immuta
 
 /// <summary>Where one piece lies on a sheet.</summary>
 /// <param name="Piece">Which kind, by its place in the list.</param>
+/// <param name="Bar">Which bar or sheet, from 0.</param>
 /// <param name="Turn">How it lies.</param>
-/// <param name="Along">Left end of the box around it, mm from the sheet's left end.</param>
+/// <param name="Along">Left end of the box around it, mm from the bar's left end.</param>
 /// <param name="Up">Lower side of that box, mm from the sheet's lower side.</param>
-public readonly record struct SheetPlace(int Piece, PieceTurn Turn, double Along, double Up);
+public readonly record struct SheetPlace(int Piece, int Bar, PieceTurn Turn, double Along, double Up);
 
-/// <summary>Pieces laid on a strip of a given width.</summary>
+/// <summary>Pieces laid on bars, sheets or a strip of one width.</summary>
 /// <param name="Places">Where they lie; those of a kind together, in the order of the list.</param>
-/// <param name="WidthMm">Width of the strip, mm.</param>
-/// <param name="LengthMm">Length they take, mm.</param>
-/// <param name="Share">Area of the pieces over that of the strip they take.</param>
-public sealed record StripLayout(ImmutableArray<SheetPlace> Places, double WidthMm, double LengthMm, double Share)
+/// <param name="WidthMm">Width, mm.</param>
+/// <param name="UsedMm">Length used of each bar, mm: all of it, but of the last only what is needed.</param>
+/// <param name="Share">Area of the pieces over that of the steel used.</param>
+public sealed record StripLayout(ImmutableArray<SheetPlace> Places, double WidthMm, ImmutableArray<double> UsedMm, double Share)
 {
+    /// <summary>Length used in all, mm.</summary>
+    public double LengthMm => UsedMm.Sum();
+
     /// <summary>Placements weighed up to find it.</summary>
     public long Work { get; init; }
 }

@@ -25,16 +25,18 @@ public static class StripSearch
 
     /// <summary>Searches; gives every layout that is shorter than the one before, the last being the best.</summary>
     /// <param name="pieces">The pieces, in all at most <see cref="MostPieces"/>; each fits the width in at least one of its turns.</param>
-    /// <param name="widthMm">Width of the strip, mm.</param>
+    /// <param name="stock">The bars, sheets or endless strip.</param>
     /// <param name="effort">How long.</param>
     /// <param name="stop">Stops it; the layouts given stay good.</param>
-    public static IEnumerable<StripLayout> Run(ImmutableArray<SheetPiece> pieces, double widthMm, SearchEffort effort, CancellationToken stop = default)
+    public static IEnumerable<StripLayout> Run(ImmutableArray<SheetPiece> pieces, StripStock stock, SearchEffort effort, CancellationToken stop = default)
     {
-        var fields = new PieceFields(Fitting(pieces, widthMm), HairShare * widthMm);
+        var fields = new PieceFields(Fitting(pieces, stock.WidthMm), HairShare * stock.WidthMm);
+        var room = new StripRoom(stock) { Narrowest = fields.Ways.Min(w => w.Min(t => t.Width)) };
         int[] kinds = [.. pieces.SelectMany((p, i) => Enumerable.Repeat(i, p.Count))];
         var area = pieces.Sum(p => p.Count * Math.Abs(PlanarKernels.Area(p.Corners.AsSpan())));
-        var least = Math.Max(area / widthMm, fields.Ways.Max(w => w.Min(t => t.Width)));
-        var task = new StripTask(fields, kinds, widthMm, least, Shelves.Of(fields, kinds, widthMm));
+        var first = Shelves.Of(fields, kinds, room);
+        var least = Math.Max(room.Least(area), fields.Ways.Max(w => w.Min(t => t.Width)));
+        var task = new StripTask(fields, kinds, room, least, first);
         yield return Layout(task, area);
         var workers = Enumerable.Range(0, effort.Searches).Select(i => new StripWorker(task, i, effort.Seed)).ToArray();
         var round = 0;
@@ -59,7 +61,10 @@ public static class StripSearch
 
     private static StripLayout Layout(StripTask task, double area)
     {
-        var b = task.Best;
-        return new([.. task.Kinds.Select((k, i) => new SheetPlace(k, b.Ways[i].Turn, b.Xs[i], b.Ys[i]))], task.Width, b.Length, area / (task.Width * b.Length));
+        var (b, room) = (task.Best, task.Room);
+        var places = task.Kinds.Select((k, i) => new SheetPlace(k, room.BarAt(b.Xs[i]), b.Ways[i].Turn, b.Xs[i] - room.Start(room.BarAt(b.Xs[i])), b.Ys[i])).ToImmutableArray();
+        var last = room.BarAt(b.Length);
+        ImmutableArray<double> used = [.. Enumerable.Range(0, last + 1).Select(bar => bar < last ? room.LengthOf(bar) : b.Length - room.Start(last))];
+        return new(places, room.Width, used, area / (room.Width * used.Sum()));
     }
 }

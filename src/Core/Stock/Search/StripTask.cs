@@ -1,13 +1,14 @@
 namespace Tangwright.Core;
 
 /// <summary>What the searches share; changed only between their rounds.</summary>
-internal sealed class StripTask(PieceFields fields, int[] kinds, double widthMm, double leastLengthMm, PlacesKept first)
+internal sealed class StripTask(PieceFields fields, int[] kinds, StripRoom room, double leastLengthMm, PlacesKept first)
 {
     public PieceFields Fields => fields;
 
     public int[] Kinds => kinds;
 
-    public double Width => widthMm;
+    /// <summary>The bars.</summary>
+    public StripRoom Room => room;
 
     /// <summary>No layout can be shorter, mm.</summary>
     public double LeastLength => leastLengthMm;

@@ -26,7 +26,7 @@ internal sealed class StripWorker
     public StripWorker(StripTask task, int number, ulong seed)
     {
         _task = task;
-        _state = new LayoutState(task.Fields, task.Kinds, task.Width);
+        _state = new LayoutState(task.Fields, task.Kinds, task.Room);
         (_separation, _chance) = (new Separation(_state), new ChanceHolder(SeededChance.OfTrial(seed, number)));
         _great = Great(task);
         (_exploring, _compressing) = (Explore().GetEnumerator(), Compress().GetEnumerator());
@@ -130,7 +130,7 @@ internal sealed class StripWorker
 
     private void Shorten(double share)
     {
-        var length = Math.Max(_task.LeastLength, Math.Min(_state.Length, Best) * (1 - share));
+        var length = Math.Max(_task.LeastLength, _state.Room.Usable(Math.Min(_state.Length, Best) * (1 - share)));
         _state.Shrink(length, _chance.Chance.NextShare() * length);
     }
 
@@ -181,7 +181,7 @@ internal sealed class StripWorker
     private void PutAt(int i, (double X, double Y) at)
     {
         var way = _state.Ways[i];
-        _state.Put(i, way, Math.Clamp(at.X, 0, _state.Length - way.Width), Math.Clamp(at.Y, 0, _state.Width - way.Height));
+        _state.Put(i, way, _state.Room.Fit(at.X, way.Width, _state.Length), Math.Clamp(at.Y, 0, _state.Width - way.Height));
     }
 
     private int OneOf(int[] list) => list[(int)(_chance.Chance.NextShare() * list.Length)];
