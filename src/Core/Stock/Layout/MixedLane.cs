@@ -14,8 +14,8 @@ public sealed class MixedLane
     public const int MostFillings = 20_000;
 
     private const int KeptWhenTooMany = 1500;
-    private const int MostStates = 420;
-    private const double MostWork = 1.2e9;
+    private const int MostStates = 200;
+    private const double MostWork = 6e8;
 
     private readonly ImmutableArray<LanePiece> _pieces;
     private readonly double _widthMm;
@@ -51,7 +51,9 @@ public sealed class MixedLane
     /// <param name="most">Most pieces of each pattern.</param>
     /// <param name="longestMm">Length of the lane, mm.</param>
     /// <param name="mostTogether">Most different patterns in one lane.</param>
-    public LaneFillings? Fill(ImmutableArray<int> most, double longestMm, int mostTogether = MostPatterns) => LaneFillings.Of(_pieces, _steps, most, longestMm, mostTogether, MostFillings, MostWork, keep: null);
+    /// <param name="isLast">Whether they must be looked at however many there are.</param>
+    public LaneFillings? Fill(ImmutableArray<int> most, double longestMm, int mostTogether = MostPatterns, bool isLast = false)
+        => LaneFillings.Of(_pieces, _steps, most, longestMm, mostTogether, isLast ? int.MaxValue : MostFillings, isLast ? double.PositiveInfinity : MostWork, keep: null);
 
     /// <summary>The shortest layout of so many of each.</summary>
     public LaneLayout Lay(ImmutableArray<int> counts) => Lay(counts, Fill(counts, double.PositiveInfinity));
