@@ -38,10 +38,12 @@ internal static class BarNotes
     private static string Lines(IReadOnlyList<BarCut> cuts, BarRoom room)
     {
         var lines = cuts.SelectMany(c => c.SawLines.Select(l => (l.RoomMm, Lean: Math.Atan2(Math.Abs(l.HighMm - l.LowMm), c.Width.Mm)))).ToArray();
-        var (none, lean) = (lines.Count(l => l.RoomMm < room.Kerf.Mm - 1e-6), lines.Length == 0 ? 0 : lines.Max(l => l.Lean) * 180 / Math.PI);
+        var (none, lean) = (lines.Count(l => l.RoomMm < room.Kerf.Mm - 1e-6), 180 / Math.PI * lines.Select(l => l.Lean).DefaultIfEmpty(0).Max());
+        var longest = cuts.SelectMany(c => c.SawLines.Select(l => Math.Sqrt(((l.HighMm - l.LowMm) * (l.HighMm - l.LowMm)) + (c.Width.Mm * c.Width.Mm)))).DefaultIfEmpty(0).Max();
+        if (lines.Length == 0) return "One piece a bar: no cut between pieces.";
         return none > 0
             ? $"{(none == 1 ? "One cut has" : $"{none} cuts have")} less room than the kerf where a third piece is in the way: saw there along the gap, or leave one piece out."
-            : $"Straight cuts part all pieces, the most slanted {Shown.Number(lean, 0)}° off square: see that the vise and the saw's throat take it.";
+            : $"Straight cuts part all pieces, the most slanted {Shown.Number(lean, 0)}° off square, the longest {Shown.Both(Length.OfMm(longest))}: see that vise and throat take it.";
     }
 
     private static bool Overlap(BarCut cut, ImmutableArray<StockItem> items)

@@ -71,7 +71,7 @@ public static class BarPlan
             buy,
             straight == 0 ? null : (rest + straight - 1) / straight,
             r.Steel?.Density is { } density ? Volume.OfMm3(width.Mm * r.Plan.Stock.Thickness.Mm * steel.Mm) * density.Value : null,
-            BarNotes.Of([new StockItem(r, wanted)], [yield], room, cuts))
+            [.. BarPrices.Missing(lengths.Select(l => new BarKind(null, width, l, prices[l.Mm]))), .. BarNotes.Of([new StockItem(r, wanted)], [yield], room, cuts)])
         {
             Patterns = [new StockPattern(r, wanted.Good, starts, yield, row.ChanceShare, row.LowChanceShare, row.HighChanceShare) { SteelPrice = price / wanted.Good }],
             Price = price,

@@ -22,6 +22,13 @@ internal static class BarPrices
     /// <summary>Bars of the list of the same steel and thickness.</summary>
     public static IEnumerable<PricedBar> Offered(Shop shop, Stock stock) => shop.Bars.Where(b => b.Steel == stock.Steel && Near(b.Thickness, stock.Thickness));
 
+    /// <summary>That some bars have a price and others none, so that steel was counted and not money; nothing when all or none have.</summary>
+    public static IEnumerable<string> Missing(IEnumerable<BarKind> kinds)
+    {
+        var news = kinds.Where(k => k.Rack is null).ToArray();
+        if (news.Any(k => k.Price is not null) && news.FirstOrDefault(k => k.Price is null) is { } none) yield return $"The shop file has no price for a bar {Shown.Both(none.Width)} wide and {Shown.Both(none.Length)} long: the least steel was looked for, not the least money.";
+    }
+
     /// <summary>Whether two sizes are the same, a hundredth of a millimetre aside.</summary>
     public static bool Near(Length a, Length b) => Math.Abs((a - b).Mm) < 0.01;
 }

@@ -37,6 +37,7 @@ public static class OrderPlan
             var (bars, nowhere) = choice.Choose(wanted, kinds, solver, stop);
             if (nowhere.Length > 0) return Nowhere(items[nowhere[0]].Results, room, kinds);
             isLeast &= choice.IsLeast;
+            notes.AddRange(BarPrices.Missing(kinds));
             if (choice.MostTogether < group.Length) notes.Add($"There are so many ways of filling a bar that bars with more than {choice.MostTogether} different patterns were not looked at.");
             foreach (var alike in bars.GroupBy(b => (b.Kind, string.Join(',', b.Counts))).OrderBy(g => g.Key.Kind.Rack is null).ThenByDescending(g => g.First().Kind.Length.Mm).ThenByDescending(g => g.Count())) cuts.Add(Cut(alike.First(), alike.Count(), group));
             var bought = bars.Where(b => b.Kind.Rack is null).GroupBy(b => b.Kind).OrderByDescending(g => g.Key.Length.Mm).ToArray();
