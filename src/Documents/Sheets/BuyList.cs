@@ -40,7 +40,7 @@ public static class BuyList
         if (s.Mass is { } mass && s.Buy.Length > 0) yield return Said(StockWords.Weight(mass, request.Units), "of new steel" + (s.StraightBars is { } straight ? $"; end to end it would take {straight} {(straight == 1 ? "bar" : "bars")}" : ""), width);
         if (s.Price is { } price && s.Buy.Length > 0) yield return Said(StockWords.Money(price, s.Money), s.Patterns.Length > 1 ? "for the new steel" : $"for the new steel, {StockWords.Money(s.Patterns[0].SteelPrice!.Value, s.Money)} in each good piece", width);
         if (s.Patterns.Length == 1) yield return Table(s, width);
-        var drops = s.Cuts.Where(c => c.Drop.Mm >= 1).ToArray();
+        var drops = s.Cuts.Where(BarTags.IsKept).ToArray();
         if (drops.Length > 0) foreach (var row in Lines("Drops to tag and put in the rack", drops.Select(c => $"{c.Count} ×  {Steel(c.Steel, c.Thickness)}{Size(c.Width)} × {Size(c.Drop)}, {(c.DropHoldsPiece ? "long enough for another of these" : "too short for another of these")}"), width)) yield return row;
         foreach (var row in Lines("Good to know", s.Notes, width)) yield return row;
     }

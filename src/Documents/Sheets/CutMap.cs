@@ -63,8 +63,8 @@ public static class CutMap
         yield return new FlowRow(height + 28, (canvas, box) =>
         {
             string Size(Length l) => FigureText.Size(l, request.Units, brief: true);
-            var bar = cut.Rack is { } rack ? "from the rack: " + rack.Name : cut.Count == 1 ? "new bar" : $"{cut.Count} new bars, all alike";
-            canvas.Fitted($"Bar {number}   {bar}", new Point(box.MinX, box.MaxY - 8.5), box.Width, Canvas.LargeMm, bold: true);
+            var bar = cut.Rack is { } rack ? "from the rack: " + rack.Name : cut.Count == 1 ? "new" : "new, all alike";
+            canvas.Fitted($"{NumberedBar.Words(s, number - 1)}, {bar}", new Point(box.MinX, box.MaxY - 8.5), box.Width, Canvas.LargeMm, bold: true);
             canvas.Fitted($"{(s.Patterns.Length > 1 ? $"{cut.Steel} {Size(cut.Thickness)} × " : "")}{Size(cut.Width)} × {Size(cut.Length)}: {StockWords.Pieces(s, cut)}", new Point(box.MinX, box.MaxY - 14.5), box.Width, Canvas.TextMm);
             canvas.Fitted($"square cut past the row at {Size(cut.Row)}; drop {Size(cut.Drop)}", new Point(box.MinX, box.MaxY - 20), box.Width, Canvas.TextMm);
             BarView.Draw(canvas, s, cut, new Point(box.MinX, box.MaxY - 22.5 - height), scale);
@@ -103,11 +103,11 @@ public static class CutMap
     });
 
     /// <summary>The straight cut after a piece.</summary>
-    private static FlowRow Saw(SheetRequest request, SawLine line) => new(6, (canvas, box) =>
+    private static FlowRow Saw(SheetRequest request, SawLine line) => new(RowMm, (canvas, box) =>
     {
         string Size(double mm) => FigureText.Size(Length.OfMm(mm), request.Units, brief: true);
         canvas.TickBox(box.MinX, box.Centre.Y);
-        canvas.Fitted(line.RoomMm < request.Stock!.Room.Kerf.Mm - 1e-6 ? "no straight cut here: follow the gap between the pieces" : $"saw from {Size(line.LowMm)} on the lower edge to {Size(line.HighMm)} on the upper edge", new Point(box.MinX + (PieceAt * box.Width), box.MinY + 1.4), box.Width * (1 - PieceAt), Canvas.TextMm);
+        canvas.Fitted(line.RoomMm < request.Stock!.Room.Kerf.Mm - 1e-6 ? "no straight cut here: follow the gap between the pieces" : $"saw from {Size(line.LowMm)} on the lower edge to {Size(line.HighMm)} on the upper edge", new Point(box.MinX + (PieceAt * box.Width), box.MinY + 2.6), box.Width * (1 - PieceAt), Canvas.TextMm);
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
     });
 

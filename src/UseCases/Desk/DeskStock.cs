@@ -51,7 +51,7 @@ public static class DeskStock
         => print.Stock is null && desk.StockAsked is { } asked && PlanStock.Of(desk.Results, asked).IsGood ? print with { Stock = asked } : print;
 
     /// <summary>Whether only sheets of bars are meant.</summary>
-    internal static bool IsOfBars(ImmutableArray<string> sheets) => sheets.All(s => s is BuyList.Key or CutMap.Key);
+    internal static bool IsOfBars(ImmutableArray<string> sheets) => sheets.All(s => s is BuyList.Key or CutMap.Key or BarTags.Key);
 
     private static StockShown Shown(StockAnswer answer)
     {

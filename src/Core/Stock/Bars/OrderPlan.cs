@@ -22,7 +22,7 @@ public static class OrderPlan
         if (Array.FindIndex(started, s => s.Starts > StockWanted.MostStarts) is var far and >= 0) return Bad($"{started[far].Starts} starts of {items[far].Results.Plan.Name} are more than the {StockWanted.MostStarts} worked out at once", "ask for fewer good pieces, and for the rest again");
 
         var rooms = items.Select(i => BarPlan.Room(i.Results, i.Wanted)!).ToArray();
-        var room = rooms[0] with { End = rooms.Select(r => r.End).Max() };
+        var room = rooms[0];
         ImmutableArray<LanePiece> pieces = [.. items.Select(i => LanePiece.Of(i.Results.Plan.Outline, mayTurnOver: i.Wanted.MayTurnOver, straightSides: i.Wanted.StraightCuts))];
         ImmutableArray<Path> outlines = [.. items.Select(i => i.Results.Plan.Outline)];
         var (cuts, buy, notes) = (new List<BarCut>(), new List<BarsToBuy>(), new List<string>());
@@ -33,6 +33,8 @@ public static class OrderPlan
             var first = items[group[0]].Results;
             ImmutableArray<int> wanted = [.. Enumerable.Range(0, items.Length).Select(i => group.Contains(i) ? started[i].Starts : 0)];
             var kinds = Kinds(items, group, first.Shop);
+            room = rooms[group[0]] with { End = group.Select(i => rooms[i].End).Max() };
+            if (room.End != rooms[0].End) notes.Add($"At the ends of the bars for {string.Join(", ", group.Select(i => items[i].Results.Plan.Name))} {Shown.Both(room.End)}.");
             var choice = new BarChoice(pieces, room);
             var (bars, nowhere) = choice.Choose(wanted, kinds, solver, stop);
             if (nowhere.Length > 0) return Nowhere(items[nowhere[0]].Results, room, kinds);
@@ -53,7 +55,7 @@ public static class OrderPlan
         var one = started[0];
         ImmutableArray<StockPattern> patterns = [.. items.Select((item, i) => Pattern(item, started[i].Starts, started[i].Yield, prices[i]))];
         var row = new StartsRow(one.Starts, patterns[0].ChanceShare, patterns[0].LowChanceShare, patterns[0].HighChanceShare, buy.Sum(b => b.Count), Length.OfMm(buy.Sum(b => b.Count * b.Length.Mm)), IsFree: false);
-        return Checked<StockPlan>.Good(new StockPlan(items[0].Wanted.Good, one.Chance, one.Yield, one.Starts, [row], room, [.. cuts], [.. buy], null, mass, [.. notes, .. BarNotes.Of(items, [.. started.Select(s => s.Yield)], room, cuts)])
+        return Checked<StockPlan>.Good(new StockPlan(items[0].Wanted.Good, one.Chance, one.Yield, one.Starts, [row], rooms[0], [.. cuts], [.. buy], null, mass, [.. notes, .. BarNotes.Of(items, [.. started.Select(s => s.Yield)], rooms[0], cuts)])
         {
             Patterns = patterns,
             Price = price,
