@@ -2,10 +2,16 @@ using System.Diagnostics;
 using BenchmarkDotNet.Running;
 using Tangwright.Benchmarks;
 
-// "write FILE" writes the reference plan, "quick" measures with a stopwatch, anything else goes to BenchmarkDotNet
+// "write FILE" writes the reference plan, "cutting-stock FOLDER FILE ..." solves public sets, "quick" measures with a stopwatch, anything else goes to BenchmarkDotNet
 if (args is ["write", var file])
 {
     File.WriteAllText(file, ReferencePlan.Text);
+    return;
+}
+
+if (args is ["cutting-stock", var sets, .. var names])
+{
+    CuttingStock.Run(sets, names);
     return;
 }
 

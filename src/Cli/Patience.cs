@@ -15,4 +15,27 @@ internal static class Patience
         using var timer = new Timer(_ => Console.Error.WriteLine($"still {doing}: {TimeProvider.System.GetElapsedTime(started).TotalSeconds:F0} s"), state: null, First, Then);
         return work();
     }
+
+    /// <summary>Does work that Ctrl-C ends early with the best found by then; a second Ctrl-C ends the program.</summary>
+    /// <param name="doing">What is being done.</param>
+    /// <param name="work">The work.</param>
+    public static T UntilStopped<T>(string doing, Func<CancellationToken, T> work)
+    {
+        using var stop = new CancellationTokenSource();
+        void Stop(object? sender, ConsoleCancelEventArgs e)
+        {
+            e.Cancel = !stop.IsCancellationRequested;
+            stop.Cancel();
+        }
+
+        Console.CancelKeyPress += Stop;
+        try
+        {
+            return While(doing, () => work(stop.Token));
+        }
+        finally
+        {
+            Console.CancelKeyPress -= Stop;
+        }
+    }
 }

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using Tangwright.Foundation;
+using Tangwright.Planners;
 using Tangwright.UseCases;
 
 namespace Tangwright.Cli;
@@ -12,6 +14,8 @@ internal sealed class StockOptions
     private readonly Option<int?> _start = new("--start") { Description = "start so many whatever the chance", HelpName = "N" };
     private readonly Option<string[]> _bars = new("--bar") { Description = "length of a bar that can be bought, once for each; else that of the plan", HelpName = "LENGTH" };
     private readonly Option<string?> _clearance = new("--clearance") { Description = "least distance between pieces; else the kerf of the first saw and twice the shop's allowance beside a piece", HelpName = "LENGTH" };
+    private readonly Option<string[]> _with = new("--with") { Description = "another plan of the same order and how many good ones, once for each; pieces of one steel and thickness share bars", HelpName = "PLAN=N" };
+    private readonly Option<bool> _straight = new("--straight-cuts") { Description = "lay the pieces so that straight cuts across the bar part them, and say what that costs" };
     private readonly Option<bool> _over = new("--turn-over") { Description = "pieces may also lie with the back face up" };
 
     /// <summary>The options.</summary>
@@ -21,18 +25,26 @@ internal sealed class StockOptions
     /// <summary>Adds them to a verb.</summary>
     public void AddTo(Command c)
     {
-        Option[] all = [_good, _chance, _yield, _start, _bars, _clearance, _over];
+        Option[] all = [_good, _chance, _yield, _start, _bars, _clearance, _with, _straight, _over];
         foreach (var o in all) c.Options.Add(o);
     }
 
-    /// <summary>What was asked; null without a count.</summary>
-    public StockRequest? Of(ParseResult p) => p.GetValue(_good) is not { } good ? null : new StockRequest(good)
+    /// <summary>What was asked, or what is wrong with how it is written; null without a count.</summary>
+    public Checked<StockRequest>? Of(ParseResult p)
     {
-        Chance = p.GetValue(_chance),
-        Yield = p.GetValue(_yield),
-        Starts = p.GetValue(_start),
-        Bars = [.. p.GetValue(_bars) ?? []],
-        Clearance = p.GetValue(_clearance),
-        MayTurnOver = p.GetValue(_over),
-    };
+        if (p.GetValue(_good) is not { } good) return null;
+        var with = (p.GetValue(_with) ?? []).Select(StockWith.Read).ToArray();
+        return with.Any(w => !w.IsGood) ? Checked<StockRequest>.Bad(with.SelectMany(w => w.Faults)) : Checked<StockRequest>.Good(new StockRequest(good)
+        {
+            Chance = p.GetValue(_chance),
+            Yield = p.GetValue(_yield),
+            Starts = p.GetValue(_start),
+            Bars = [.. p.GetValue(_bars) ?? []],
+            Clearance = p.GetValue(_clearance),
+            MayTurnOver = p.GetValue(_over),
+            StraightCuts = p.GetValue(_straight),
+            With = [.. with.Select(w => w.Value)],
+            Solver = static () => new BarSolver(),
+        });
+    }
 }

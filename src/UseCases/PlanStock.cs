@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using System.Text.Json;
 using Tangwright.Core;
 using Tangwright.Formats;
 using Tangwright.Foundation;
@@ -10,7 +9,11 @@ namespace Tangwright.UseCases;
 /// <summary>How many pieces to start, which bars to buy and how to cut them.</summary>
 /// <param name="Results">The plan worked up.</param>
 /// <param name="Stock">The bars.</param>
-public sealed record StockAnswer(Results Results, StockPlan Stock);
+public sealed record StockAnswer(Results Results, StockPlan Stock)
+{
+    /// <summary>The bars without the demand that straight cuts part the pieces; null when that was not demanded.</summary>
+    public StockPlan? Free { get; init; }
+}
 
 /// <summary>From good pieces wanted to starts, bars and cuts.</summary>
 public static class PlanStock
@@ -20,11 +23,37 @@ public static class PlanStock
     /// <param name="shopPath">The shop file; null: looked for.</param>
     /// <param name="request">What is asked.</param>
     public static Checked<StockAnswer> Of(string planPath, string? shopPath, StockRequest request)
-        => OpenWork.Of(planPath, shopPath).Then(w => Of(w.WorkUp(), request));
+        => OpenWork.Of(planPath, shopPath).Then(w => Of(w, w.WorkUp(), request));
 
-    /// <summary>The same for a plan that is worked up already.</summary>
-    internal static Checked<StockAnswer> Of(Results results, StockRequest request)
-        => request.Read(results.Plan.Units).Then(wanted => BarPlan.Of(results, wanted)).Then(stock => Checked<StockAnswer>.Good(new StockAnswer(results, stock)));
+    /// <summary>The same for a plan that is worked up already; other plans of the order are opened with its shop.</summary>
+    internal static Checked<StockAnswer> Of(OpenedWork work, Results results, StockRequest request) => Of(results, request, work.Shop);
+
+    /// <summary>The same.</summary>
+    internal static Checked<StockAnswer> Of(Results results, StockRequest request, Shop? shop = null)
+    {
+        var wanted = request.Read(results.Plan.Units);
+        if (!wanted.IsGood) return Checked<StockAnswer>.Bad(wanted.Faults);
+        var items = ImmutableArray.Create(new StockItem(results, wanted.Value));
+        var faults = new List<Fault>();
+        foreach (var with in request.With)
+        {
+            var other = OpenWork.Of(with.PlanPath, null);
+            faults.AddRange(other.Faults);
+            if (other.IsGood) items = items.Add(new StockItem((other.Value with { Shop = shop ?? results.Shop }).WorkUp(), StockRequest.For(wanted.Value, with.Good)));
+        }
+
+        if (faults.Count > 0) return Checked<StockAnswer>.Bad(faults);
+        return Planned(items, request).Then(stock =>
+        {
+            var free = request.StraightCuts ? Planned([.. items.Select(i => i with { Wanted = i.Wanted with { StraightCuts = false } })], request) : null;
+            return Checked<StockAnswer>.Good(new StockAnswer(results, stock) { Free = free is { IsGood: true } f ? f.Value : null });
+        });
+    }
+
+    private static Checked<StockPlan> Planned(ImmutableArray<StockItem> items, StockRequest request)
+        => items.Length == 1 ? BarPlan.Of(items[0].Results, items[0].Wanted)
+            : request.Solver is { } solver ? OrderPlan.Of(items, solver(), request.Stop)
+            : throw new InvalidOperationException("an order of several plans needs a solver");
 
     /// <summary>Writes each way of cutting a bar as a drawing for a cutting service: bar, outlines and holes at true size, mm; the service allows for its own kerf.</summary>
     /// <param name="answer">The bars.</param>
@@ -36,7 +65,7 @@ public static class PlanStock
         var into = folder ?? System.IO.Path.GetDirectoryName(planPath) ?? "";
         var files = answer.Stock.Cuts.SelectMany((cut, i) =>
         {
-            var drawing = Drawing(answer.Results, cut, i + 1);
+            var drawing = Drawing(answer.Stock.Patterns, cut, i + 1);
             var name = System.IO.Path.Combine(into, $"{OpenWork.Stem(planPath)}-bar-{i + 1}");
             return new[] { new OutputFile(name + ".dxf", Encoding.UTF8.GetBytes(DxfWriter.Write(drawing))), new OutputFile(name + ".svg", Encoding.UTF8.GetBytes(SvgWriter.Write(drawing))) };
         }).ToArray();
@@ -44,81 +73,20 @@ public static class PlanStock
         return faults.Length > 0 ? Checked<WrittenDrawings>.Bad(faults) : Checked<WrittenDrawings>.Good(new WrittenDrawings([.. files.Select(f => f.Path)]));
     }
 
-    /// <summary>The same as JSON; names are stable between versions.</summary>
-    public static string Json(StockAnswer answer) => JsonText.Of(w =>
+    private static FlatDrawing Drawing(ImmutableArray<StockPattern> patterns, BarCut cut, int number)
     {
-        var (r, s) = answer;
-        w.WriteString("name", r.Plan.Name);
-        w.WriteString("revision", r.Plan.Revision);
-        w.WriteString("steel", r.Plan.Stock.Steel);
-        w.Number("thickness_mm", r.Plan.Stock.Thickness.Mm);
-        w.WriteNumber("good", s.Good);
-        w.Number("wanted_chance", s.WantedChanceShare);
-        w.Number("yield", s.Yield.Share);
-        w.WriteBoolean("assumed_yield", s.Yield.IsPrior);
-        w.WriteNumber("starts", s.Starts);
-        w.WriteNumber("starts_for_same_steel", s.Free.Starts);
-        w.List("chances", s.Rows, row =>
-        {
-            w.WriteNumber("starts", row.Starts);
-            w.Number("chance", row.ChanceShare);
-            w.Number("chance_low", row.LowChanceShare);
-            w.Number("chance_high", row.HighChanceShare);
-            w.WriteNumber("new_bars", row.NewBars);
-            w.Number("new_steel_mm", row.NewSteel.Mm);
-        });
-        w.Number("clearance_mm", s.Room.Clearance.Mm);
-        w.Number("end_allowance_mm", s.Room.End.Mm);
-        w.Number("bar_edge_mm", s.Room.Edge.Mm);
-        w.List("buy", s.Buy, b =>
-        {
-            w.WriteNumber("bars", b.Count);
-            w.Number("width_mm", r.Plan.Stock.Width!.Value.Mm);
-            w.Number("length_mm", b.Length.Mm);
-            w.WriteNumber("pieces_in_bar", b.MostInBar);
-            w.WriteNumber("pieces_in_bar_end_to_end", b.StraightInBar);
-        });
-        w.Number("buy_mass_g", s.Mass?.Grams);
-        w.Number("bars_end_to_end", s.StraightBars);
-        w.List("cuts", s.Cuts, c => WriteCut(w, c));
-        w.List("notes", s.Notes.Select(n => n), n => w.WriteString("note", n));
-    });
-
-    private static void WriteCut(Utf8JsonWriter w, BarCut c)
-    {
-        w.WriteString("rack", c.Rack?.Name);
-        w.WriteNumber("bars", c.Count);
-        w.Number("width_mm", c.Width.Mm);
-        w.Number("length_mm", c.Length.Mm);
-        w.WriteNumber("pieces", c.Places.Length);
-        w.Number("row_mm", c.Row.Mm);
-        w.WriteBoolean("shortest", c.IsShortest);
-        w.Number("least_gap_mm", c.Places.Length > 1 ? c.LeastGap.Mm : null);
-        w.Number("drop_mm", c.Drop.Mm);
-        w.WriteBoolean("drop_holds_piece", c.DropHoldsPiece);
-        w.List("places", c.Places, p =>
-        {
-            w.Number("along_mm", p.AlongMm);
-            w.Number("up_mm", p.UpMm);
-            w.WriteBoolean("turned", p.Lie is Lie.Turned or Lie.OverTurned);
-            w.WriteBoolean("back_face_up", p.Lie is Lie.Over or Lie.OverTurned);
-        });
-    }
-
-    private static FlatDrawing Drawing(Results r, BarCut cut, int number)
-    {
-        var box = r.Plan.Outline.Bounds;
         var (paths, circles) = (ImmutableArray.CreateBuilder<DrawnPath>(), ImmutableArray.CreateBuilder<DrawnCircle>());
         paths.Add(new DrawnPath("BAR", Path.Polygon(new(0, 0), new(cut.Length.Mm, 0), new(cut.Length.Mm, cut.Width.Mm), new(0, cut.Width.Mm))));
         for (var i = 0; i < cut.Places.Length; i++)
         {
             var p = cut.Places[i];
-            var turn = Lies.Turn(p.Lie, box).Then(Transform.Shift(new Point(p.AlongMm, p.UpMm)));
+            var r = patterns[p.Pattern].Results;
+            var turn = Lies.Turn(p.Lie, r.Plan.Outline.Bounds).Then(Transform.Shift(new Point(p.AlongMm, p.UpMm)));
             paths.Add(new DrawnPath("OUTLINE", r.Plan.Outline.Transformed(turn)));
             foreach (var h in r.Holes) circles.Add(new DrawnCircle("HOLES", $"{i + 1}-{h.Name}", turn.Map(h.MadeAt), h.MadeDiameter.Mm));
         }
 
-        return new FlatDrawing($"{r.Plan.Name} rev {r.Plan.Revision}, bar {number}", paths.ToImmutable(), circles.ToImmutable());
+        return new FlatDrawing($"{string.Join(", ", patterns.Select(p => $"{p.Results.Plan.Name} rev {p.Results.Plan.Revision}"))}, bar {number}", paths.ToImmutable(), circles.ToImmutable());
     }
 }
 

@@ -72,7 +72,7 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
         }
 
         var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))) };
-        return Stock is null ? Checked<SheetRequest>.Good(request) : PlanStock.Of(results, Stock).Then(s => Checked<SheetRequest>.Good(request with { Stock = s.Stock }));
+        return Stock is null ? Checked<SheetRequest>.Good(request) : PlanStock.Of(work, results, Stock).Then(s => Checked<SheetRequest>.Good(request with { Stock = s.Stock }));
     }
 
     private static (double Across, double Along)? ReadMeasured(string text)

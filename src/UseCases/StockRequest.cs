@@ -28,6 +28,18 @@ public sealed record StockRequest(int Good)
     /// <summary>Pieces may lie with the back face up.</summary>
     public bool MayTurnOver { get; init; }
 
+    /// <summary>Pieces must lie so that straight cuts part them.</summary>
+    public bool StraightCuts { get; init; }
+
+    /// <summary>Other plans in the same order; empty: this one alone.</summary>
+    public ImmutableArray<StockWith> With { get; init; } = [];
+
+    /// <summary>What chooses among ways of filling bars; needed with other plans, and only then made.</summary>
+    public Func<IBarSolver>? Solver { get; init; }
+
+    /// <summary>Ends the search early.</summary>
+    public CancellationToken Stop { get; init; }
+
     /// <summary>As numbers, or what is wrong with them.</summary>
     internal Checked<StockWanted> Read(LengthUnit units)
     {
@@ -41,9 +53,13 @@ public sealed record StockRequest(int Good)
             Bars = [.. Bars.Select(b => Size("--bar", b, unitMm, faults))],
             Clearance = Clearance is null ? null : Size("--clearance", Clearance, unitMm, faults),
             MayTurnOver = MayTurnOver,
+            StraightCuts = StraightCuts,
         };
         return faults.Count > 0 ? Checked<StockWanted>.Bad(faults) : Checked<StockWanted>.Good(wanted);
     }
+
+    /// <summary>The same question of another plan of the order; starts are always by the chance.</summary>
+    internal static StockWanted For(StockWanted first, int good) => first with { Starts = null, Good = good };
 
     /// <summary>A share written as "90%", "90 %" or "0.9".</summary>
     private static double? Share(string option, string? text, List<Fault> faults)
@@ -61,5 +77,20 @@ public sealed record StockRequest(int Good)
         if (read.IsGood) return read.Value.Length;
         faults.Add(Fault.OfFile(option, read.Message, read.Remedy));
         return Length.Zero;
+    }
+}
+
+/// <summary>Another plan in an order.</summary>
+/// <param name="PlanPath">The plan file.</param>
+/// <param name="Good">Good pieces wanted of it.</param>
+public sealed record StockWith(string PlanPath, int Good)
+{
+    /// <summary>Reads "other.plan.toml=6".</summary>
+    public static Checked<StockWith> Read(string text)
+    {
+        var at = text.LastIndexOf('=');
+        return at > 0 && int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var good)
+            ? Checked<StockWith>.Good(new StockWith(text[..at].Trim(), good))
+            : Checked<StockWith>.Bad(Fault.OfFile("--with", $"\"{text}\" is no plan with a count", "write the plan file, = and how many good ones: --with \"other.plan.toml=6\""));
     }
 }

@@ -33,7 +33,9 @@ internal static class PacketCommand
         ask.AddTo(c);
         c.SetAction(p =>
         {
-            var print = new PrintRequest(p.GetValue(paper), p.GetValue(measured), p.GetValue(mirror), p.GetValue(units), CommonOptions.DateOf(p, date)) { Stock = ask.Of(p) };
+            var asked = ask.Of(p);
+            if (asked is { IsGood: false }) return Says.Faults(asked.Faults);
+            var print = new PrintRequest(p.GetValue(paper), p.GetValue(measured), p.GetValue(mirror), p.GetValue(units), CommonOptions.DateOf(p, date)) { Stock = asked?.Value };
             var only = (p.GetValue(sheets) ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
             var made = Patience.While("drawing the sheets", () => MakePacket.Of(p.GetRequiredValue(plan), p.GetValue(shop), p.GetValue(folder), [.. only], print, p.GetValue(overwrite)));
             if (!made.IsGood) return Says.Faults(made.Faults);

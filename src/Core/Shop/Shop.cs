@@ -68,6 +68,12 @@ public sealed record Shop(
     /// <summary>Bars in the rack.</summary>
     public ImmutableArray<RackBar> Rack { get; init; } = [];
 
+    /// <summary>Bars that can be bought, with what they cost.</summary>
+    public ImmutableArray<PricedBar> Bars { get; init; } = [];
+
+    /// <summary>What prices are counted in; empty when not said.</summary>
+    public string Money { get; init; } = "";
+
     /// <summary>Steel left between a piece and a long edge of the bar; common practice 0.5 mm.</summary>
     public Length BarEdge { get; init; } = Length.OfMm(0.5);
 

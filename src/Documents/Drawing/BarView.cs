@@ -12,9 +12,9 @@ internal static class BarView
     public static double ScaleFor(double barMm, double widthMm) => Scales.FirstOrDefault(s => barMm / s <= widthMm, barMm / widthMm);
 
     /// <summary>Draws it with its lower left corner given.</summary>
-    public static void Draw(Canvas canvas, Results r, BarCut cut, Point corner, double scale)
+    public static void Draw(Canvas canvas, StockPlan s, BarCut cut, Point corner, double scale)
     {
-        var (f, box) = (1 / scale, r.Plan.Outline.Bounds);
+        var f = 1 / scale;
         var bar = new Box(corner.X, corner.Y, corner.X + (cut.Length.Mm * f), corner.Y + (cut.Width.Mm * f));
         var row = corner.X + ((cut.Row.Mm + 0) * f);
         if (cut.Drop.Mm > 0)
@@ -28,11 +28,14 @@ internal static class BarView
         for (var i = 0; i < cut.Places.Length; i++)
         {
             var p = cut.Places[i];
-            var turn = Lies.Turn(p.Lie, box).Then(Transform.Shift(new Point(p.AlongMm, p.UpMm))).Then(Transform.Scale(f, f)).Then(Transform.Shift(corner));
+            var r = s.Patterns[p.Pattern].Results;
+            var turn = Lies.Turn(p.Lie, r.Plan.Outline.Bounds).Then(Transform.Shift(new Point(p.AlongMm, p.UpMm))).Then(Transform.Scale(f, f)).Then(Transform.Shift(corner));
             canvas.Stroke(r.Plan.Outline.Transformed(turn), new Pen(0.25));
             if (pitch > 7) canvas.Text($"{i + 1}", turn.Map(r.Outline.Centroid) - new Point(0, 1.7), Canvas.TextMm, bold: true, anchor: TextAnchor.Middle);
         }
 
+        // straight cuts, where the pieces are laid for them
+        foreach (var l in cut.SawLines.Where(l => l.RoomMm >= s.Room.Kerf.Mm - 1e-6)) canvas.Line(new Point(corner.X + (l.LowMm * f), bar.MinY), new Point(corner.X + (l.HighMm * f), bar.MaxY), new Pen(0.25, LineKind.Dashed));
         canvas.Frame4(bar, Pen.Wide);
     }
 }

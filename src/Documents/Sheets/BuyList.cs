@@ -19,22 +19,29 @@ public static class BuyList
     {
         if (request.Stock is not { } s) return [];
         var stock = request.Results.Plan.Stock;
-        var first = SheetTop.New(request, Key, Title, Title, $"{s.Good} good pieces of {stock.Steel}, {FigureText.Size(stock.Thickness, request.Units, brief: true)} thick{(stock.Condition.Length > 0 ? ", " + stock.Condition : "")}. Write the heat number on every bar before it is cut.");
+        var first = s.Patterns.Length > 1
+            ? SheetTop.New(request, Key, Title, Title, $"{s.Patterns.Length} patterns in one order. Write the heat number on every bar before it is cut.")
+            : SheetTop.New(request, Key, Title, Title, $"{s.Good} good pieces of {stock.Steel}, {FigureText.Size(stock.Thickness, request.Units, brief: true)} thick{(stock.Condition.Length > 0 ? ", " + stock.Condition : "")}. Write the heat number on every bar before it is cut.");
         return Flow.Over(first, () => SheetTop.New(request, Key, Title, Title, "Continued."), head: null, Rows(request, s, first.Room.Width), after: Notes.Draw);
     }
 
     private static IEnumerable<FlowRow> Rows(SheetRequest request, StockPlan s, double width)
     {
         string Size(Length l) => FigureText.Size(l, request.Units, brief: true);
-        var barWidth = request.Results.Plan.Stock.Width!.Value;
-        yield return Said($"Start {s.Starts}", $"{StockWords.Percent(s.Chosen.ChanceShare)} chance of {s.Good} good{(s.Yield.IsPrior ? $", {StockWords.Percent(s.Chosen.LowChanceShare)} to {StockWords.Percent(s.Chosen.HighChanceShare)} over the band of the assumed yield" : "")}", width);
-        foreach (var c in s.Cuts.Where(c => c.Rack is not null)) yield return Ticked($"Rack: {c.Rack!.Name}", $"{Size(c.Width)} × {Size(c.Length)}, {c.Places.Length} out of it");
-        foreach (var b in s.Buy) yield return Ticked($"Buy {b.Count} ×  {Size(barWidth)} × {Size(b.Length)}", $"{b.MostInBar} in a bar laid as on the cut map, {b.StraightInBar} end to end");
+        string Steel(string steel, Length thickness) => s.Patterns.Length > 1 ? $"{steel} {Size(thickness)} × " : "";
+        if (s.Patterns.Length > 1)
+        {
+            foreach (var p in s.Patterns) yield return Said($"Start {p.Starts}", $"{p.Results.Plan.Name}, revision {p.Results.Plan.Revision}: {StockWords.Percent(p.ChanceShare)} chance of {p.Good} good{(p.Yield.IsPrior ? $", {StockWords.Percent(p.LowChanceShare)} to {StockWords.Percent(p.HighChanceShare)} over the band of the assumed yield" : "")}{(p.SteelPrice is { } own ? $"; new steel {StockWords.Money(own, s.Money)} in each good one" : "")}", width);
+        }
+        else yield return Said($"Start {s.Starts}", $"{StockWords.Percent(s.Chosen.ChanceShare)} chance of {s.Good} good{(s.Yield.IsPrior ? $", {StockWords.Percent(s.Chosen.LowChanceShare)} to {StockWords.Percent(s.Chosen.HighChanceShare)} over the band of the assumed yield" : "")}", width);
+        foreach (var c in s.Cuts.Where(c => c.Rack is not null)) yield return Ticked($"Rack: {c.Rack!.Name}", $"{Steel(c.Steel, c.Thickness)}{Size(c.Width)} × {Size(c.Length)}: {StockWords.Pieces(s, c)}");
+        foreach (var b in s.Buy) yield return Ticked($"Buy {b.Count} ×  {Steel(b.Steel, b.Thickness)}{Size(b.Width)} × {Size(b.Length)}", $"{(s.Patterns.Length > 1 ? $"up to {b.MostInBar} in a bar laid as on the cut map" : $"{b.MostInBar} in a bar laid as on the cut map, {b.StraightInBar} end to end")}{(b.Price is { } each ? $"; {StockWords.Money(each, s.Money)} each" : "")}");
         if (s.Buy.IsEmpty) yield return Said("Buy nothing", "the rack holds it", width);
         if (s.Mass is { } mass && s.Buy.Length > 0) yield return Said(StockWords.Weight(mass, request.Units), "of new steel" + (s.StraightBars is { } straight ? $"; end to end it would take {straight} {(straight == 1 ? "bar" : "bars")}" : ""), width);
-        yield return Table(s, width);
-        var drops = s.Cuts.Where(c => c.Drop.Mm >= 1).ToArray();
-        if (drops.Length > 0) foreach (var row in Lines("Drops to tag and put in the rack", drops.Select(c => $"{c.Count} ×  {Size(c.Width)} × {Size(c.Drop)}, {(c.DropHoldsPiece ? "long enough for another of these" : "too short for another of these")}"), width)) yield return row;
+        if (s.Price is { } price && s.Buy.Length > 0) yield return Said(StockWords.Money(price, s.Money), s.Patterns.Length > 1 ? "for the new steel" : $"for the new steel, {StockWords.Money(s.Patterns[0].SteelPrice!.Value, s.Money)} in each good piece", width);
+        if (s.Patterns.Length == 1) yield return Table(s, width);
+        var drops = s.Cuts.Where(BarTags.IsKept).ToArray();
+        if (drops.Length > 0) foreach (var row in Lines("Drops to tag and put in the rack", drops.Select(c => $"{c.Count} ×  {Steel(c.Steel, c.Thickness)}{Size(c.Width)} × {Size(c.Drop)}, {(c.DropHoldsPiece ? "long enough for another of these" : "too short for another of these")}"), width)) yield return row;
         foreach (var row in Lines("Good to know", s.Notes, width)) yield return row;
     }
 

@@ -58,22 +58,28 @@ public static class CutMap
 
     private static IEnumerable<FlowRow> Rows(SheetRequest request, BarCut cut, int number, double scale)
     {
+        var s = request.Stock!;
         var height = cut.Width.Mm / scale;
         yield return new FlowRow(height + 28, (canvas, box) =>
         {
             string Size(Length l) => FigureText.Size(l, request.Units, brief: true);
-            var bar = cut.Rack is { } rack ? "from the rack: " + rack.Name : cut.Count == 1 ? "new bar" : $"{cut.Count} new bars, all alike";
-            canvas.Fitted($"Bar {number}   {bar}", new Point(box.MinX, box.MaxY - 8.5), box.Width, Canvas.LargeMm, bold: true);
-            canvas.Fitted($"{Size(cut.Width)} × {Size(cut.Length)}: {cut.Places.Length} {(cut.Places.Length == 1 ? "piece" : "pieces")}", new Point(box.MinX, box.MaxY - 14.5), box.Width, Canvas.TextMm);
+            var bar = cut.Rack is { } rack ? "from the rack: " + rack.Name : cut.Count == 1 ? "new" : "new, all alike";
+            canvas.Fitted($"{NumberedBar.Words(s, number - 1)}, {bar}", new Point(box.MinX, box.MaxY - 8.5), box.Width, Canvas.LargeMm, bold: true);
+            canvas.Fitted($"{(s.Patterns.Length > 1 ? $"{cut.Steel} {Size(cut.Thickness)} × " : "")}{Size(cut.Width)} × {Size(cut.Length)}: {StockWords.Pieces(s, cut)}", new Point(box.MinX, box.MaxY - 14.5), box.Width, Canvas.TextMm);
             canvas.Fitted($"square cut past the row at {Size(cut.Row)}; drop {Size(cut.Drop)}", new Point(box.MinX, box.MaxY - 20), box.Width, Canvas.TextMm);
-            BarView.Draw(canvas, request.Results, cut, new Point(box.MinX, box.MaxY - 22.5 - height), scale);
+            BarView.Draw(canvas, s, cut, new Point(box.MinX, box.MaxY - 22.5 - height), scale);
         });
         yield return new FlowRow(5, (canvas, box) =>
         {
             foreach (var (text, share) in new[] { ("piece", PieceAt), ("left end at", LeftAt), ("right end at", RightAt), ("up", UpAt), ("lies", LiesAt) }) canvas.Text(text, new Point(box.MinX + (share * box.Width), box.MinY + 1), Canvas.SmallMm);
             canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), Pen.Narrow);
         });
-        for (var i = 0; i < Math.Min(MostRows, cut.Places.Length); i++) yield return Piece(request, cut.Places[i], i + 1);
+        for (var i = 0; i < Math.Min(MostRows, cut.Places.Length); i++)
+        {
+            yield return Piece(request, cut.Places[i], i + 1);
+            if (i < cut.SawLines.Length) yield return Saw(request, cut.SawLines[i]);
+        }
+
         if (cut.Places.Length > MostRows) yield return new FlowRow(7, (canvas, box) => canvas.Fitted($"and {cut.Places.Length - MostRows} more in the same way; the command stock with --json lists every one", new Point(box.MinX, box.MinY + 2), box.Width));
     }
 
@@ -84,9 +90,24 @@ public static class CutMap
         canvas.TickBox(box.MinX, box.Centre.Y);
         canvas.Text($"{number}", new Point(At(PieceAt), y), Canvas.LargeMm, bold: true);
         Figure(canvas, request, p.AlongMm, At(LeftAt), At(RightAt) - At(LeftAt) - 1, y);
-        Figure(canvas, request, p.AlongMm + request.Results.Outline.Length.Mm, At(RightAt), At(UpAt) - At(RightAt) - 1, y);
+        Figure(canvas, request, p.AlongMm + request.Stock!.Patterns[p.Pattern].Results.Outline.Length.Mm, At(RightAt), At(UpAt) - At(RightAt) - 1, y);
         Figure(canvas, request, p.UpMm, At(UpAt), At(LiesAt) - At(UpAt) - 1, y);
-        canvas.Fitted(Lies.Words(p.Lie), new Point(At(LiesAt), y), box.MaxX - At(LiesAt), Canvas.TextMm);
+        var name = request.Stock!.Patterns.Length > 1 ? request.Stock.Patterns[p.Pattern].Results.Plan.Name : "";
+        if (name.Length > 0)
+        {
+            canvas.Fitted(name, new Point(At(LiesAt), y + 2.6), box.MaxX - At(LiesAt), Canvas.TextMm, bold: true);
+            canvas.Fitted(Lies.Words(p.Lie), new Point(At(LiesAt), y - 1.4), box.MaxX - At(LiesAt), Canvas.SmallMm);
+        }
+        else canvas.Fitted(Lies.Words(p.Lie), new Point(At(LiesAt), y), box.MaxX - At(LiesAt), Canvas.TextMm);
+        canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
+    });
+
+    /// <summary>The straight cut after a piece.</summary>
+    private static FlowRow Saw(SheetRequest request, SawLine line) => new(RowMm, (canvas, box) =>
+    {
+        string Size(double mm) => FigureText.Size(Length.OfMm(mm), request.Units, brief: true);
+        canvas.TickBox(box.MinX, box.Centre.Y);
+        canvas.Fitted(line.RoomMm < request.Stock!.Room.Kerf.Mm - 1e-6 ? "no straight cut here: follow the gap between the pieces" : $"saw from {Size(line.LowMm)} on the lower edge to {Size(line.HighMm)} on the upper edge", new Point(box.MinX + (PieceAt * box.Width), box.MinY + 2.6), box.Width * (1 - PieceAt), Canvas.TextMm);
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
     });
 

@@ -16,6 +16,16 @@ public static class StockWords
         _ => Shown.Number(share * 100, 0) + " %",
     };
 
+    /// <summary>"126.00 EUR"; without a name of the money just the number.</summary>
+    public static string Money(double amount, string money) => $"{Shown.Number(amount, 2)} {money}".TrimEnd();
+
+    /// <summary>"10.3".</summary>
+    public static string Tenths(double number) => Shown.Number(number, 1);
+
+    /// <summary>"6 pieces", or with several patterns "4 hatchet, 2 knife".</summary>
+    public static string Pieces(StockPlan s, BarCut c)
+        => s.Patterns.Length < 2 ? $"{c.Places.Length} {(c.Places.Length == 1 ? "piece" : "pieces")}" : string.Join(", ", c.Places.GroupBy(p => p.Pattern).OrderBy(g => g.Key).Select(g => $"{g.Count()} {s.Patterns[g.Key].Results.Plan.Name}"));
+
     /// <summary>A mass of bars: "13.9 kg (30.6 lb)".</summary>
     public static string Weight(Mass mass, UnitsShown units)
     {

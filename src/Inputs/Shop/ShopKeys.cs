@@ -27,6 +27,7 @@ public static class ShopKeys
             new("printer", true, false, "A printer for templates. Write the heading once for each; the first is used unless another is asked for."),
             new("allowances", false, false, "Steel you leave for later."),
             new("rack", true, false, "A bar in the rack, used before new ones are bought. Write the heading once for each."),
+            new("bar", true, false, "A bar that can be bought, and its price. Write the heading once for each."),
             new("starts", false, false, "How many pieces you start for so many good ones."),
         ],
         [
@@ -34,6 +35,7 @@ public static class ShopKeys
             May("", "name", "text", "Name of the shop", "own shop", "\"Shed\""),
             Word("", "units", false, "Unit of bare numbers", "mm", "\"mm\"", ["mm", "in"]),
             Word("", "show", false, "Units that sheets show", "both", "\"both\"", ["mm", "in", "both"]),
+            May("", "money", "text", "What prices are counted in", "", "\"EUR\""),
             May("tooling", "drills", "list of sizes", "Single sizes; number or letter drills from one to another; fractions and mm from one to another by a step", "the built-in shop's", "[\"#1 to #60\", \"1 mm to 13 mm by 0.5 mm\", \"1/4 in\"]"),
             May("tooling", "reamers", "list of sizes", "As drills", "the built-in shop's", "[\"5 mm\", \"1/4 in\"]"),
             Word("tooling", "drill_metal", false, "What the drills are made of", "hss", "\"cobalt\"", ["hss", "cobalt", "carbide"]),
@@ -104,6 +106,12 @@ public static class ShopKeys
             Must("rack", "thickness", "length", "Its thickness", "\"1/4 in\""),
             Must("rack", "width", "length", "Its width", "\"3 in\""),
             Must("rack", "length", "length", "Its length", "\"855 mm\""),
+            Must("bar", "steel", "text", "Name of its steel, as in the plan", "\"80CrV2\""),
+            Must("bar", "thickness", "length", "Its thickness", "\"1/4 in\""),
+            Must("bar", "width", "length", "Its width", "\"3 in\""),
+            May("bar", "length", "length", "Its length; needed with price", "any length asked for", "\"48 in\""),
+            May("bar", "price", "number", "What one bar costs", "", "42"),
+            May("bar", "price_per_kg", "number", "What a kilogram costs, when there is no price for the bar", "", "9.50"),
             May("starts", "yield", "number", "Share of started pieces that come out good, 0.05 to 1", "0.9 is assumed, and said", "0.95"),
             May("starts", "chance", "number", "Chance of enough good pieces that you ask for, under 1", "0.9", "0.95"),
         ]);

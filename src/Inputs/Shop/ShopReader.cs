@@ -81,6 +81,8 @@ public static partial class ShopReader
         var barEdge = allowances.Length("bar_edge", positive: false);
         if (barEdge is { Mm: < 0 }) allowances.Fault("bar_edge", "an allowance below 0", "write how much steel is left, or 0");
         var rack = Many("rack", ReadRack);
+        var bars = Many("bar", ReadBar);
+        var money = top.Text("money");
         var starts = One("starts");
         var (yield, chance) = (starts.Number("yield", GoodPieces.LeastYieldShare, 1), starts.Number("chance", 0.01, 0.9999));
         if (faults.Count > 0) return Checked<Shop>.Bad(faults.OrderBy(f => f.Line).ThenBy(f => f.Column).DistinctBy(f => (f.Line, f.Column, f.Message)).Take(50));
@@ -108,6 +110,8 @@ public static partial class ShopReader
             EndMills = mills is { } em ? [.. em.OrderBy(x => x.Diameter.Mm)] : other.EndMills,
             Clamps = clamps ?? other.Clamps,
             Rack = rack ?? other.Rack,
+            Bars = bars ?? other.Bars,
+            Money = money ?? other.Money,
             BarEdge = barEdge ?? other.BarEdge,
             YieldShare = yield ?? other.YieldShare,
             ChanceShare = chance ?? other.ChanceShare,
@@ -258,6 +262,16 @@ public static partial class ShopReader
         return name is null || steel is null || thickness is null || width is null || length is null ? null : new RackBar(name, steel, thickness.Value, width.Value, length.Value);
     }
 
+    private static PricedBar? ReadBar(Fields f)
+    {
+        var steel = f.Text("steel");
+        var (thickness, width, length) = (f.Length("thickness"), f.Length("width"), f.Length("length"));
+        var (price, perKg) = (f.Number("price", 0.001, 1e6), f.Number("price_per_kg", 0.001, 1e5));
+        if (price is not null && perKg is not null) f.Fault("price_per_kg", "a price for the bar and one for the kilogram", "write one of the two");
+        if (price is not null && length is null && !f.Has("length")) f.Fault("price", "a price for a bar without its length", "add length, or write price_per_kg");
+        return steel is null || thickness is null || width is null ? null : new PricedBar(steel, thickness.Value, width.Value, length, price, perKg);
+    }
+
     private static Saw? ReadSaw(Fields f)
     {
         var (name, kerf, throat) = (f.Text("name"), f.Length("kerf"), f.Length("throat"));
@@ -291,12 +305,12 @@ public static partial class ShopReader
         var (width, margin) = (f.Length("roll_width"), f.Length("margin", positive: false));
         if (paper == 3 && width is null && !f.Has("roll_width")) f.Fault("paper", "a roll without its width", "add roll_width = \"24 in\"");
         if (margin is { Mm: not (>= 0 and <= 50) }) f.Fault("margin", "a margin outside 0 to 50 mm", "write the margin the printer cannot print, as 6");
-        var (across, along) = (ReadBar(f, "bar_across"), ReadBar(f, "bar_along"));
+        var (across, along) = (ReadCheckBar(f, "bar_across"), ReadCheckBar(f, "bar_along"));
         if (name is null || paper < 0) return null;
         return new Printer(name, ShopKeys.Table.Find("printer", "paper")!.Words[paper], paper == 3 ? width : null, margin ?? Length.OfMm(10), across, along);
     }
 
-    private static double ReadBar(Fields f, string key)
+    private static double ReadCheckBar(Fields f, string key)
     {
         var bar = f.Length(key);
         if (bar is { Mm: not (>= 80 and <= 120) })

@@ -40,7 +40,7 @@ public static class DeskStock
     public static Checked<StockShown> Of(PlanOnDesk desk, StockRequest request)
     {
         desk.StockAsked = request;
-        return PlanStock.Of(desk.Results, request).Then(a => Checked<StockShown>.Good(Shown(a.Results, a.Stock)));
+        return PlanStock.Of(desk.Results, request).Then(a => Checked<StockShown>.Good(Shown(a)));
     }
 
     /// <summary>Whether a plan says how long its bars are.</summary>
@@ -51,24 +51,26 @@ public static class DeskStock
         => print.Stock is null && desk.StockAsked is { } asked && PlanStock.Of(desk.Results, asked).IsGood ? print with { Stock = asked } : print;
 
     /// <summary>Whether only sheets of bars are meant.</summary>
-    internal static bool IsOfBars(ImmutableArray<string> sheets) => sheets.All(s => s is BuyList.Key or CutMap.Key);
+    internal static bool IsOfBars(ImmutableArray<string> sheets) => sheets.All(s => s is BuyList.Key or CutMap.Key or BarTags.Key);
 
-    private static StockShown Shown(Results r, StockPlan s)
+    private static StockShown Shown(StockAnswer answer)
     {
+        var (r, s) = answer;
         var units = r.Shop.Show;
-        string Size(double mm) => StockText.Size(Length.OfMm(mm), units);
+        string Size(Length l) => StockText.Size(l, units);
         ImmutableArray<string> buy =
         [
-            .. s.Cuts.Where(c => c.Rack is not null).Select(c => $"From the rack: {c.Rack!.Name}, {Size(c.Width.Mm)} × {Size(c.Length.Mm)}"),
-            .. s.Buy.Select(b => $"Buy {b.Count} × {Size(r.Plan.Stock.Width!.Value.Mm)} × {Size(b.Length.Mm)}: {b.MostInBar} in a bar, {b.StraightInBar} end to end"),
+            .. s.Cuts.Where(c => c.Rack is not null).Select(c => $"From the rack: {c.Rack!.Name}, {Size(c.Width)} × {Size(c.Length)}"),
+            .. s.Buy.Select(b => StockText.Buy(s, b, units, "×")),
             .. s.Mass is { } m && s.Buy.Length > 0 ? [$"{StockText.Weight(m, units)} of new steel"] : Array.Empty<string>(),
+            .. new[] { StockText.Price(s), StockText.Straight(answer, units) }.Where(l => l.Length > 0),
         ];
         return new StockShown(
-            StockText.Answer(s),
-            StockText.Free(s),
+            s.Patterns.Length == 1 ? StockText.Answer(s) : string.Join(". ", s.Patterns.Select(StockText.Answer)) + ".",
+            s.Patterns.Length == 1 ? StockText.Free(s) : "",
             buy,
-            [.. s.Rows.Select(x => new StartsShown(x.Starts, StockText.Percent(x.ChanceShare), x.NewBars, x.Starts == s.Starts ? "laid out" : x.IsFree ? "no more steel" : ""))],
-            [.. s.Cuts.Select((c, i) => new CutShown(StockText.Bars(c, units), DrawnSheet.Of(BarPicture.Of(r, c), $"Bar {i + 1} with {c.Places.Length} pieces").Svg, [.. c.Places.Take(MostListed).Select((p, j) => $"{j + 1}: from {Size(p.AlongMm)} to {Size(p.AlongMm + r.Outline.Length.Mm)}, {Size(p.UpMm)} up, {Lies.Words(p.Lie)}")]))],
+            s.Patterns.Length == 1 ? [.. s.Rows.Select(x => new StartsShown(x.Starts, StockText.Percent(x.ChanceShare), x.NewBars, x.Starts == s.Starts ? "laid out" : x.IsFree ? "no more steel" : ""))] : [],
+            [.. s.Cuts.Select((c, i) => new CutShown(StockText.Bars(s, c, units), DrawnSheet.Of(BarPicture.Of(s, c), $"Bar {i + 1} with {c.Places.Length} pieces").Svg, [.. c.Places.Take(MostListed).Select((p, j) => $"{j + 1}: {StockText.Place(s, p, units)}{(j < c.SawLines.Length ? "; then saw " + StockText.Cut(c.SawLines[j], s.Room.Kerf, units) : "")}")]))],
             s.Notes);
     }
 }

@@ -12,9 +12,10 @@ public class ProjectArrows
         ["Inputs"] = ["Foundation", "Core"],
         ["Documents"] = ["Foundation", "Core"],
         ["Formats"] = ["Foundation"],
+        ["Planners"] = ["Core"],
         ["UseCases"] = ["Foundation", "Core", "Inputs", "Documents", "Formats"],
-        ["Cli"] = ["Foundation", "Core", "UseCases"],
-        ["Desk"] = ["Foundation", "Core", "UseCases"],
+        ["Cli"] = ["Foundation", "Core", "Planners", "UseCases"],
+        ["Desk"] = ["Foundation", "Core", "Planners", "UseCases"],
     };
 
     [Fact]
@@ -36,6 +37,7 @@ public class ProjectArrows
     [InlineData("Inputs")]
     [InlineData("Documents")]
     [InlineData("Formats")]
+    [InlineData("Planners")]
     public void Pure_projects_are_built_under_the_ban_on_files_and_clocks(string name)
         => Assert.Contains("BannedSymbols.Pure.txt", Repository.Text("src", name, name + ".csproj"), StringComparison.Ordinal);
 
@@ -47,6 +49,7 @@ public class ProjectArrows
     [InlineData("Formats", "PDFsharp")]
     [InlineData("Inputs", "Tomlyn")]
     [InlineData("Cli", "System.CommandLine")]
+    [InlineData("Planners", "Google.OrTools")]
     public void A_package_is_known_to_one_project_only(string owner, string package)
     {
         var users = System.IO.Directory.GetFiles(Repository.Path("src"), "*.csproj", System.IO.SearchOption.AllDirectories)

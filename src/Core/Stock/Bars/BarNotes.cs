@@ -7,29 +7,52 @@ namespace Tangwright.Core;
 internal static class BarNotes
 {
     /// <summary>The notes that apply.</summary>
-    public static ImmutableArray<string> Of(Results r, StockWanted wanted, BarRoom room, YieldGuess yield, IReadOnlyList<BarCut> cuts)
+    public static ImmutableArray<string> Of(ImmutableArray<StockItem> items, ImmutableArray<YieldGuess> yields, BarRoom room, IReadOnlyList<BarCut> cuts)
     {
-        var (notes, width) = (ImmutableArray.CreateBuilder<string>(), r.Plan.Stock.Width!.Value);
-        notes.Add($"Yield {Percent(yield.Share)}, {yield.Says}. Chances hold for pieces that fail one by one; a whole load spoilt at once is not in them.");
+        var (notes, many) = (ImmutableArray.CreateBuilder<string>(), items.Length > 1);
+        var bySaw = items[0].Wanted.StraightCuts;
+        foreach (var y in yields.Distinct()) notes.Add($"Yield {Percent(y.Share)}, {y.Says}. Chances hold for pieces that fail one by one; a whole load spoilt at once is not in them.");
         notes.Add($"Between pieces at least {Shown.Both(room.Clearance)}: {room.Says}. At a bar's end {Shown.Both(room.End)}, at its long edges {Shown.Both(room.Edge)}.");
-        if (cuts.All(c => c.IsShortest)) notes.Add("No row of these pieces is shorter, as long as they lie along the bar on heights half a millimetre apart and can be slid apart along it.");
-        if (cuts.Any(c => Overlap(c, r.Outline.Length.Mm))) notes.Add("Where pieces overlap along the bar no square cut parts them: the saw must follow the gap between them. See that its throat and blade can.");
+        if (!many && cuts.All(c => c.IsShortest)) notes.Add(bySaw ? "No row of these pieces that straight cuts can part is shorter, on heights half a millimetre apart." : "No row of these pieces is shorter, as long as they lie along the bar on heights half a millimetre apart and can be slid apart along it.");
+        if (bySaw) notes.Add(Lines(cuts, room));
+        else if (cuts.Any(c => Overlap(c, items))) notes.Add("Where pieces overlap along the bar no square cut parts them: the saw must follow the gap between them. See that its throat and blade can.");
         if (cuts.Any(c => c.Places.Any(p => p.Lie is Lie.Over or Lie.OverTurned))) notes.Add("Some pieces lie with the back face up: mark them from a mirrored template.");
-        if (r.Plan.Layout.DrilledIn == DrilledIn.Bar && cuts.Any(c => c.Places.Any(p => p.Lie != Lie.Plain))) notes.Add("The hole table measures a piece that lies plain in its bar. Saw turned pieces off first, then drill them.");
-        if (width.Mm - (2 * room.Edge.Mm) >= (2 * r.Outline.Height.Mm) + room.Clearance.Mm) notes.Add("Two rows would fit side by side in this bar; this is one row.");
-        if (r.Plan.Stock.Thickness.Mm >= BarTolerance.LeastThicknessMm && BarTolerance.WidthWorst(width) is { } worst && width.Mm - worst.Under.Mm < r.Outline.Height.Mm + (2 * room.Edge.Mm))
+        if (items.Any(i => i.Results.Plan.Layout.DrilledIn == DrilledIn.Bar) && cuts.Any(c => c.Places.Any(p => p.Lie != Lie.Plain))) notes.Add("The hole table measures a piece that lies plain in its bar. Saw turned pieces off first, then drill them.");
+        foreach (var cut in cuts.DistinctBy(c => (c.Steel, c.Thickness.Mm, c.Width.Mm)))
         {
-            notes.Add($"A rolled bar sold as {Shown.Both(width)} may be {Shown.Both(worst.Under)} narrower ({worst.Source}): measure it before laying out.");
+            var lowest = cuts.Where(c => c.Width == cut.Width && c.Steel == cut.Steel).SelectMany(c => c.Places).Select(p => p.Pattern).Distinct().Select(p => items[p].Results.Outline.Height).ToArray();
+            var where = many ? $"a bar {Shown.Both(cut.Width)} wide" : "this bar";
+            if (cut.Width.Mm - (2 * room.Edge.Mm) >= (2 * lowest.Min().Mm) + room.Clearance.Mm) notes.Add($"Two rows would fit side by side in {where}; this is one row.");
+            if (cut.Thickness.Mm >= BarTolerance.LeastThicknessMm && BarTolerance.WidthWorst(cut.Width) is { } worst && cut.Width.Mm - worst.Under.Mm < lowest.Max().Mm + (2 * room.Edge.Mm))
+            {
+                notes.Add($"A rolled bar sold as {Shown.Both(cut.Width)} may be {Shown.Both(worst.Under)} narrower ({worst.Source}): measure it before laying out.");
+            }
         }
 
         return notes.ToImmutable();
     }
 
-    private static bool Overlap(BarCut cut, double lengthMm)
+    /// <summary>"1 piece", "14 pieces".</summary>
+    public static string Pieces(int count) => count == 1 ? "1 piece" : $"{count} pieces";
+
+    private static string Lines(IReadOnlyList<BarCut> cuts, BarRoom room)
     {
-        for (var i = 1; i < cut.Places.Length; i++)
+        var lines = cuts.SelectMany(c => c.SawLines.Select(l => (l.RoomMm, Lean: Math.Atan2(Math.Abs(l.HighMm - l.LowMm), c.Width.Mm)))).ToArray();
+        var (none, lean) = (lines.Count(l => l.RoomMm < room.Kerf.Mm - 1e-6), 180 / Math.PI * lines.Select(l => l.Lean).DefaultIfEmpty(0).Max());
+        var longest = cuts.SelectMany(c => c.SawLines.Select(l => Math.Sqrt(((l.HighMm - l.LowMm) * (l.HighMm - l.LowMm)) + (c.Width.Mm * c.Width.Mm)))).DefaultIfEmpty(0).Max();
+        if (lines.Length == 0) return "One piece a bar: no cut between pieces.";
+        return none > 0
+            ? $"{(none == 1 ? "One cut has" : $"{none} cuts have")} less room than the kerf where a third piece is in the way: saw there along the gap, or leave one piece out."
+            : $"Straight cuts part all pieces, the most slanted {Shown.Number(lean, 0)}° off square, the longest {Shown.Both(Length.OfMm(longest))}: see that vise and throat take it.";
+    }
+
+    private static bool Overlap(BarCut cut, ImmutableArray<StockItem> items)
+    {
+        var end = double.NegativeInfinity;
+        foreach (var p in cut.Places)
         {
-            if (cut.Places[i].AlongMm < cut.Places[i - 1].AlongMm + lengthMm) return true;
+            if (p.AlongMm < end) return true;
+            end = Math.Max(end, p.AlongMm + items[p.Pattern].Results.Outline.Length.Mm);
         }
 
         return false;

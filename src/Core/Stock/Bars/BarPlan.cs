@@ -15,12 +15,10 @@ public static class BarPlan
     {
         if (Trouble(r, wanted) is { } trouble) return Checked<StockPlan>.Bad(trouble);
         var room = Room(r, wanted)!;
-        var yield = wanted.YieldShare is { } own ? YieldGuess.Said(own, "as asked for") : r.Shop.YieldShare is { } shop ? YieldGuess.Said(shop, "of the shop file") : YieldGuess.Prior;
-        var chance = wanted.ChanceShare ?? r.Shop.ChanceShare ?? StockWanted.UsualChanceShare;
-        var starts = wanted.Starts ?? GoodPieces.StartsFor(wanted.Good, yield.Share, chance);
+        var (starts, chance, yield) = Starts(r, wanted);
         if (starts > StockWanted.MostStarts) return Bad($"{starts} starts are more than the {StockWanted.MostStarts} worked out at once", "ask for fewer good pieces, and for the rest again");
 
-        var piece = LanePiece.Of(r.Plan.Outline, mayTurnOver: wanted.MayTurnOver);
+        var piece = LanePiece.Of(r.Plan.Outline, mayTurnOver: wanted.MayTurnOver, straightSides: wanted.StraightCuts);
         var lengths = Lengths(r, wanted);
         var rack = r.Shop.Rack.Where(b => b.Steel == r.Plan.Stock.Steel && Math.Abs((b.Thickness - r.Plan.Stock.Thickness).Mm) < 0.01 && Fits(b.Width, b.Length)).ToArray();
         var (width, longest) = (r.Plan.Stock.Width!.Value, lengths.Concat(rack.Select(b => b.Length)).Max(l => l.Mm));
@@ -40,7 +38,9 @@ public static class BarPlan
 
         // then new bars
         var fromRack = starts - rest;
-        var kinds = lengths.Select(l => (LengthMm: l.Mm, Holds: Most(lanes[width.Mm], l))).Where(k => k.Holds > 0).OrderByDescending(k => k.LengthMm).ToImmutableArray();
+        var prices = lengths.ToDictionary(l => l.Mm, l => BarPrices.Of(r.Shop, r.Plan.Stock, r.Steel?.Density?.Value, width, l));
+        var isPriced = prices.Values.All(p => p is not null);
+        var kinds = lengths.Select(l => (LengthMm: l.Mm, Holds: Most(lanes[width.Mm], l), Cost: isPriced ? prices[l.Mm]!.Value : l.Mm)).Where(k => k.Holds > 0).OrderByDescending(k => k.LengthMm).ToImmutableArray();
         if (kinds.IsEmpty && rest > 0) return Bad($"not one piece, {Shown.Both(r.Outline.Length)} long with {Shown.Both(room.End)} at each end, comes out of the longest bar, {Shown.Both(Length.OfMm(longest))}", $"give bars at least {Shown.Both(r.Outline.Length + (room.End * 2))} long");
         var bars = FewestBars.Of(kinds, Math.Max(1, rest + MostRowsAfter));
         var counts = bars.Counts(rest);
@@ -56,18 +56,28 @@ public static class BarPlan
 
         var straight = kinds.IsEmpty ? 0 : Straight(Length.OfMm(kinds[0].LengthMm));
         var steel = Length.OfMm(bars.For(rest).LengthMm);
+        ImmutableArray<BarsToBuy> buy = [.. kinds.Select((k, i) => new BarsToBuy(counts[i], Length.OfMm(k.LengthMm), k.Holds, Straight(Length.OfMm(k.LengthMm))) { Width = width, Steel = r.Plan.Stock.Steel, Thickness = r.Plan.Stock.Thickness, Price = prices[k.LengthMm] }).Where(b => b.Count > 0)];
+        double? price = buy.All(b => b.Price is not null) && (buy.Length > 0 || !r.Shop.Bars.IsEmpty) ? buy.Sum(b => b.Count * b.Price!.Value) : null;
+        var rows = Rows().ToImmutableArray();
+        var row = rows.First(x => x.Starts == starts);
         return Checked<StockPlan>.Good(new StockPlan(
             wanted.Good,
             chance,
             yield,
             starts,
-            [.. Rows()],
+            rows,
             room,
             [.. cuts],
-            [.. kinds.Select((k, i) => new BarsToBuy(counts[i], Length.OfMm(k.LengthMm), k.Holds, Straight(Length.OfMm(k.LengthMm)))).Where(b => b.Count > 0)],
+            buy,
             straight == 0 ? null : (rest + straight - 1) / straight,
             r.Steel?.Density is { } density ? Volume.OfMm3(width.Mm * r.Plan.Stock.Thickness.Mm * steel.Mm) * density.Value : null,
-            BarNotes.Of(r, wanted, room, yield, cuts)));
+            [.. BarPrices.Missing(lengths.Select(l => new BarKind(null, width, l, prices[l.Mm]))), .. BarNotes.Of([new StockItem(r, wanted)], [yield], room, cuts)])
+        {
+            Patterns = [new StockPattern(r, wanted.Good, starts, yield, row.ChanceShare, row.LowChanceShare, row.HighChanceShare) { SteelPrice = price / wanted.Good }],
+            Price = price,
+            Money = r.Shop.Money,
+            IsByStraightCuts = wanted.StraightCuts,
+        });
 
         bool Fits(Length w, Length l) => w.Mm - (2 * room.Edge.Mm) >= r.Outline.Height.Mm - 1e-9 && l >= r.Outline.Length + (room.End * 2);
 
@@ -82,7 +92,11 @@ public static class BarPlan
             if (gap < room.Clearance.Mm) throw new InvalidOperationException($"a row of {pieces} came out {room.Clearance.Mm - gap} mm too tight");
             var taken = row.LengthMm + (2 * room.End.Mm);
             var drop = Length.OfMm(Math.Max(0, bar.Mm - taken - room.Kerf.Mm));
-            return new BarCut(from, count, w, bar, [.. row.Places.Select(p => p with { AlongMm = p.AlongMm + room.End.Mm, UpMm = p.UpMm + room.Edge.Mm })], Length.OfMm(taken), Length.OfMm(gap), row.IsShortest, drop, drop >= r.Outline.Length + (room.End * 2));
+            return new BarCut(from, count, w, bar, [.. row.Places.Select(p => p with { AlongMm = p.AlongMm + room.End.Mm, UpMm = p.UpMm + room.Edge.Mm })], Length.OfMm(taken), Length.OfMm(gap), row.IsShortest, drop, drop >= r.Outline.Length + (room.End * 2))
+            {
+                Steel = r.Plan.Stock.Steel,
+                Thickness = r.Plan.Stock.Thickness,
+            }.Sawn([r.Plan.Outline], wanted.StraightCuts);
         }
 
         IEnumerable<StartsRow> Rows()
@@ -104,10 +118,24 @@ public static class BarPlan
         }
     }
 
-    private static ImmutableArray<Length> Lengths(Results r, StockWanted wanted)
-        => [.. (wanted.Bars.IsDefaultOrEmpty ? r.Plan.Stock.Length is { } l ? [l] : [] : wanted.Bars).Distinct()];
+    /// <summary>Starts, the chance asked for and the yield counted with.</summary>
+    internal static (int Starts, double Chance, YieldGuess Yield) Starts(Results r, StockWanted wanted)
+    {
+        var yield = wanted.YieldShare is { } own ? YieldGuess.Said(own, "as asked for") : r.Shop.YieldShare is { } shop ? YieldGuess.Said(shop, "of the shop file") : YieldGuess.Prior;
+        var chance = wanted.ChanceShare ?? r.Shop.ChanceShare ?? StockWanted.UsualChanceShare;
+        return (wanted.Starts ?? GoodPieces.StartsFor(wanted.Good, yield.Share, chance), chance, yield);
+    }
 
-    private static BarRoom? Room(Results r, StockWanted wanted)
+    /// <summary>Lengths that can be had: those asked for, else that of the plan and those of the shop's list.</summary>
+    internal static ImmutableArray<Length> Lengths(Results r, StockWanted wanted)
+    {
+        if (!wanted.Bars.IsDefaultOrEmpty) return [.. wanted.Bars.Distinct()];
+        var listed = BarPrices.Offered(r.Shop, r.Plan.Stock).Where(b => r.Plan.Stock.Width is { } w && BarPrices.Near(b.Width, w) && b.Length is not null).Select(b => b.Length!.Value);
+        return [.. (r.Plan.Stock.Length is { } l ? listed.Prepend(l) : listed).DistinctBy(x => Math.Round(x.Mm, 2))];
+    }
+
+    /// <summary>How pieces are kept apart; null when the shop has no saw and no clearance is asked for.</summary>
+    internal static BarRoom? Room(Results r, StockWanted wanted)
     {
         var saw = r.Shop.Saws.FirstOrDefault();
         var end = r.Plan.Layout.EndAllowance ?? r.Shop.EndAllowance;
@@ -115,7 +143,8 @@ public static class BarPlan
         return saw is null ? null : new BarRoom(saw.Kerf + (r.Shop.EdgeMargin * 2), saw.Kerf, end, r.Shop.BarEdge, $"kerf of the {saw.Name}, {Shown.Both(saw.Kerf)}, and {Shown.Both(r.Shop.EdgeMargin)} to grind off on each side of it");
     }
 
-    private static Fault? Trouble(Results r, StockWanted wanted)
+    /// <summary>Why there can be no bars; null when there can.</summary>
+    internal static Fault? Trouble(Results r, StockWanted wanted)
     {
         Fault? Say(string message, string remedy) => Fault.OfFile(r.Plan.Name, message, remedy);
         if (wanted.Good is < 1 or > GoodPieces.MostGood) return Say($"{wanted.Good} good pieces cannot be planned", $"ask for 1 to {GoodPieces.MostGood}");
@@ -123,7 +152,7 @@ public static class BarPlan
         if (wanted.ChanceShare is { } p && !(p > 0 && p < 1)) return Say("the chance is not between 0 and 100 %", "write a chance under 100 %, as 90%: certain it never is");
         if (wanted.Starts is { } s && (s < wanted.Good || s > StockWanted.MostStarts)) return Say($"{s} starts cannot give {wanted.Good} good ones", $"start at least {wanted.Good}, at most {StockWanted.MostStarts}");
         if (r.Plan.Stock.Width is not { } width) return Say("the plan does not say how wide the bar is", "write width under [stock]");
-        if (Lengths(r, wanted) is { IsEmpty: true }) return Say("nobody said how long the bars are", "write length under [stock], or name the lengths to be had: --bar \"48 in\"");
+        if (Lengths(r, wanted) is { IsEmpty: true }) return Say("nobody said how long the bars are", "write length under [stock], a [[bar]] in the shop file, or name the lengths to be had: --bar \"48 in\"");
         if (Lengths(r, wanted).Any(l => !(l.Mm > 0 && l.Mm <= LongestBarMm))) return Say("a bar is not between 0 and 20 m long", "name bars up to 20 m");
         if (r.Findings.Any(f => f.Code == FindingCodes.OutlineCrossesItself)) return Say("the outline crosses itself, so no piece can be laid out", "mend the outline first: tangwright check says where");
         if (Room(r, wanted) is not { } room) return Say("the shop has no saw, so the clearance between pieces is not known", "write the saw in the shop file, or the clearance: --clearance \"5 mm\"");

@@ -2,28 +2,28 @@ using System.Collections.Immutable;
 
 namespace Tangwright.Core;
 
-/// <summary>Bars of several lengths that hold so many pieces with the least steel; of equal steel the fewest bars.</summary>
+/// <summary>Bars of several lengths that hold so many pieces at the least cost, or with the least steel; of equal cost the fewest bars.</summary>
 public sealed class FewestBars
 {
-    private readonly ImmutableArray<(double LengthMm, int Holds)> _kinds;
-    private readonly (double LengthMm, int Bars, int Kind)[] _best;
+    private readonly ImmutableArray<(double LengthMm, int Holds, double Cost)> _kinds;
+    private readonly (double LengthMm, int Bars, int Kind, double Cost)[] _best;
 
-    private FewestBars(ImmutableArray<(double LengthMm, int Holds)> kinds, (double LengthMm, int Bars, int Kind)[] best) => (_kinds, _best) = (kinds, best);
+    private FewestBars(ImmutableArray<(double LengthMm, int Holds, double Cost)> kinds, (double LengthMm, int Bars, int Kind, double Cost)[] best) => (_kinds, _best) = (kinds, best);
 
     /// <summary>Works it out for every count up to the most.</summary>
-    /// <param name="kinds">Length and how many pieces it holds, at least 1.</param>
+    /// <param name="kinds">Length, how many pieces it holds, at least 1, and what it costs; its length again where no prices are known.</param>
     /// <param name="most">Most pieces.</param>
-    public static FewestBars Of(ImmutableArray<(double LengthMm, int Holds)> kinds, int most)
+    public static FewestBars Of(ImmutableArray<(double LengthMm, int Holds, double Cost)> kinds, int most)
     {
-        var best = new (double LengthMm, int Bars, int Kind)[most + 1];
+        var best = new (double LengthMm, int Bars, int Kind, double Cost)[most + 1];
         for (var n = 1; n <= most; n++)
         {
-            best[n] = (double.PositiveInfinity, int.MaxValue, -1);
+            best[n] = (double.PositiveInfinity, int.MaxValue, -1, double.PositiveInfinity);
             for (var k = 0; k < kinds.Length; k++)
             {
                 var rest = best[Math.Max(0, n - kinds[k].Holds)];
-                var (length, bars) = (rest.LengthMm + kinds[k].LengthMm, rest.Bars + 1);
-                if (length < best[n].LengthMm - 1e-6 || (length < best[n].LengthMm + 1e-6 && bars < best[n].Bars)) best[n] = (length, bars, k);
+                var (cost, bars) = (rest.Cost + kinds[k].Cost, rest.Bars + 1);
+                if (cost < best[n].Cost - 1e-6 || (cost < best[n].Cost + 1e-6 && bars < best[n].Bars)) best[n] = (rest.LengthMm + kinds[k].LengthMm, bars, k, cost);
             }
         }
 

@@ -11,6 +11,15 @@ namespace Tangwright.Core;
 /// <param name="Length">Length.</param>
 public sealed record RackBar(string Name, string Steel, Length Thickness, Length Width, Length Length);
 
+/// <summary>A bar that can be bought.</summary>
+/// <param name="Steel">Name of its steel.</param>
+/// <param name="Thickness">Thickness.</param>
+/// <param name="Width">Width.</param>
+/// <param name="Length">Length; null: any.</param>
+/// <param name="Price">What one costs; null when not said.</param>
+/// <param name="PricePerKg">What a kilogram costs; null when not said.</param>
+public sealed record PricedBar(string Steel, Length Thickness, Length Width, Length? Length, double? Price, double? PricePerKg);
+
 /// <summary>How pieces are kept apart in a bar.</summary>
 /// <param name="Clearance">Between two pieces.</param>
 /// <param name="Kerf">Of the saw that cuts the last piece off the rest.</param>
@@ -30,14 +39,53 @@ public sealed record BarRoom(Length Clearance, Length Kerf, Length End, Length E
 /// <param name="IsShortest">Whether no row of the kind is shorter.</param>
 /// <param name="Drop">What is left in one length, the kerf taken off.</param>
 /// <param name="DropHoldsPiece">Whether another of these pieces comes out of the drop.</param>
-public sealed record BarCut(RackBar? Rack, int Count, Length Width, Length Length, ImmutableArray<LanePlace> Places, Length Row, Length LeastGap, bool IsShortest, Length Drop, bool DropHoldsPiece);
+public sealed record BarCut(RackBar? Rack, int Count, Length Width, Length Length, ImmutableArray<LanePlace> Places, Length Row, Length LeastGap, bool IsShortest, Length Drop, bool DropHoldsPiece)
+{
+    /// <summary>Name of its steel.</summary>
+    public string Steel { get; init; } = "";
+
+    /// <summary>Its thickness.</summary>
+    public Length Thickness { get; init; }
+
+    /// <summary>Straight cuts that part the pieces, one after each but the last; empty when the layout is not made for straight cuts.</summary>
+    public ImmutableArray<SawLine> SawLines { get; init; } = [];
+
+    internal BarCut Sawn(ImmutableArray<Path> outlines, bool straightCuts) => straightCuts ? this with { SawLines = SawLine.Between(outlines, Places, Width.Mm) } : this;
+}
 
 /// <summary>Bars of one length to buy.</summary>
 /// <param name="Count">How many.</param>
 /// <param name="Length">How long.</param>
 /// <param name="MostInBar">Pieces in one at most.</param>
 /// <param name="StraightInBar">Pieces in one when they are laid end to end.</param>
-public sealed record BarsToBuy(int Count, Length Length, int MostInBar, int StraightInBar);
+public sealed record BarsToBuy(int Count, Length Length, int MostInBar, int StraightInBar)
+{
+    /// <summary>Their width.</summary>
+    public Length Width { get; init; }
+
+    /// <summary>Name of their steel.</summary>
+    public string Steel { get; init; } = "";
+
+    /// <summary>Their thickness.</summary>
+    public Length Thickness { get; init; }
+
+    /// <summary>What one costs; null when the shop file does not say.</summary>
+    public double? Price { get; init; }
+}
+
+/// <summary>One pattern of an order.</summary>
+/// <param name="Results">Its plan worked up.</param>
+/// <param name="Good">Good pieces wanted.</param>
+/// <param name="Starts">Pieces laid out.</param>
+/// <param name="Yield">Share that comes out good.</param>
+/// <param name="ChanceShare">Chance of enough good ones.</param>
+/// <param name="LowChanceShare">At the lower end of the yield's band.</param>
+/// <param name="HighChanceShare">At the upper end.</param>
+public sealed record StockPattern(Results Results, int Good, int Starts, YieldGuess Yield, double ChanceShare, double LowChanceShare, double HighChanceShare)
+{
+    /// <summary>What the new steel of one good piece costs, by its share of the pieces' steel; null without prices.</summary>
+    public double? SteelPrice { get; init; }
+}
 
 /// <summary>What so many starts give and take.</summary>
 /// <param name="Starts">Pieces started.</param>
@@ -74,6 +122,21 @@ public sealed record StockPlan(
     Mass? Mass,
     ImmutableArray<string> Notes)
 {
+    /// <summary>The patterns, the plan's own first; <see cref="LanePlace.Pattern"/> counts through them.</summary>
+    public ImmutableArray<StockPattern> Patterns { get; init; } = [];
+
+    /// <summary>What the new bars cost; null where a price is missing.</summary>
+    public double? Price { get; init; }
+
+    /// <summary>What prices are counted in; may be empty.</summary>
+    public string Money { get; init; } = "";
+
+    /// <summary>Whether no bars cost less, of all ways looked at.</summary>
+    public bool IsLeast { get; init; } = true;
+
+    /// <summary>Whether the pieces can be parted by straight cuts.</summary>
+    public bool IsByStraightCuts { get; init; }
+
     /// <summary>The row of the starts laid out.</summary>
     public StartsRow Chosen => Rows.First(r => r.Starts == Starts);
 

@@ -28,6 +28,14 @@ public sealed record StockWanted(int Good)
     /// <summary>Clearance between pieces; null: the kerf of the shop's first saw and twice the shop's allowance beside a piece.</summary>
     public Length? Clearance { get; init; }
 
+    /// <summary>Pieces must lie so that straight cuts part them.</summary>
+    public bool StraightCuts { get; init; }
+
     /// <summary>Pieces may lie with the back face up.</summary>
     public bool MayTurnOver { get; init; }
 }
+
+/// <summary>A plan and what is wanted of it.</summary>
+/// <param name="Results">The plan worked up.</param>
+/// <param name="Wanted">What is wanted.</param>
+public sealed record StockItem(Results Results, StockWanted Wanted);

@@ -10,21 +10,27 @@ public static class GapCheck
     /// <param name="outline">The true outline, plan's axes.</param>
     /// <param name="places">Where the pieces lie, from left to right.</param>
     /// <param name="clearanceMm">What was asked for, mm.</param>
-    public static double LeastMm(Path outline, ImmutableArray<LanePlace> places, double clearanceMm)
+    public static double LeastMm(Path outline, ImmutableArray<LanePlace> places, double clearanceMm) => LeastMm([outline], places, clearanceMm);
+
+    /// <summary>The same for pieces of several patterns.</summary>
+    /// <param name="outlines">The true outlines, each in its plan's axes.</param>
+    /// <param name="places">Where the pieces lie.</param>
+    /// <param name="clearanceMm">What was asked for, mm.</param>
+    public static double LeastMm(ImmutableArray<Path> outlines, ImmutableArray<LanePlace> places, double clearanceMm)
     {
-        var (least, box) = (2 * clearanceMm, outline.Bounds);
-        var near = new Queue<(Path Path, double RightMm)>();
-        foreach (var p in places)
+        var least = 2 * clearanceMm;
+        var near = new List<(Path Path, double RightMm)>();
+        foreach (var p in places.OrderBy(p => p.AlongMm))
         {
-            var here = outline.Transformed(Lies.Turn(p.Lie, box).Then(Transform.Shift(new Point(p.AlongMm, p.UpMm))));
-            while (near.TryPeek(out var first) && first.RightMm + (2 * clearanceMm) < p.AlongMm) near.Dequeue();
+            var box = outlines[p.Pattern].Bounds;
+            var here = outlines[p.Pattern].Transformed(Lies.Turn(p.Lie, box).Then(Transform.Shift(new Point(p.AlongMm, p.UpMm))));
+            near.RemoveAll(n => n.RightMm + (2 * clearanceMm) < p.AlongMm);
             foreach (var (other, _) in near)
             {
-                // equal pieces: one lies in the other only when their lines cross, or when they are one on the other
                 least = Inside.Of(other, here.Start) || Inside.Of(here, other.Start) ? 0 : Math.Min(least, LeastGap.Of(here, other, least));
             }
 
-            near.Enqueue((here, p.AlongMm + box.Width));
+            near.Add((here, p.AlongMm + box.Width));
         }
 
         return least;

@@ -7,7 +7,11 @@ namespace Tangwright.Core;
 /// <param name="Lie">How it lies.</param>
 /// <param name="AlongMm">Left end of its box, mm from the lane's start.</param>
 /// <param name="UpMm">Lower side of its box, mm above the lane's lower side.</param>
-public readonly record struct LanePlace(Lie Lie, double AlongMm, double UpMm);
+public readonly record struct LanePlace(Lie Lie, double AlongMm, double UpMm)
+{
+    /// <summary>Which of several patterns, from 0.</summary>
+    public int Pattern { get; init; }
+}
 
 /// <summary>Pieces of one pattern one behind the other.</summary>
 /// <param name="Places">From left to right.</param>

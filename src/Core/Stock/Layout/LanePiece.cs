@@ -18,10 +18,12 @@ public sealed record LanePiece(Path Outline, double LengthMm, double HeightMm, I
     /// <param name="outline">Closed, plan's axes.</param>
     /// <param name="mayTurn">It may lie turned end for end.</param>
     /// <param name="mayTurnOver">It may lie with its back face up.</param>
-    public static LanePiece Of(Path outline, bool mayTurn = true, bool mayTurnOver = false)
+    /// <param name="straightSides">Hollows count as steel, so that a straight cut parts any two.</param>
+    public static LanePiece Of(Path outline, bool mayTurn = true, bool mayTurnOver = false, bool straightSides = false)
     {
         var ccw = Moments.Of(outline).AreaMm2 < 0 ? outline.Reversed() : outline;
         var (corners, box) = (Chords.Of(ccw, ChordMm), outline.Bounds);
+        if (straightSides) corners = ConvexHull.Of(corners);
         Lie[] lies = (mayTurn, mayTurnOver) switch
         {
             (false, _) => [Lie.Plain],

@@ -105,7 +105,7 @@ public class PlanStockTests
     [Fact]
     public void Fewest_bars_are_those_of_trying_every_combination()
     {
-        (double LengthMm, int Holds)[] kinds = [(1219.2, 6), (914.4, 4), (304.8, 1)];
+        (double LengthMm, int Holds, double Cost)[] kinds = [(1219.2, 6, 1219.2), (914.4, 4, 914.4), (304.8, 1, 304.8)];
         var bars = FewestBars.Of([.. kinds], 40);
         for (var n = 1; n <= 40; n++)
         {
@@ -128,7 +128,7 @@ public class PlanStockTests
     public void Json_holds_every_place()
     {
         var answer = PlanStock.Of(Repository.Path("examples", "kitchen-knife.plan.toml"), null, new StockRequest(6) { Yield = "88%" }).Value;
-        using var json = JsonDocument.Parse(PlanStock.Json(answer));
+        using var json = JsonDocument.Parse(StockJson.Of(answer));
         Assert.Equal(8, json.RootElement.GetProperty("cuts").EnumerateArray().Sum(c => c.GetProperty("bars").GetInt32() * c.GetProperty("places").GetArrayLength()));
         Assert.All(json.RootElement.GetProperty("cuts").EnumerateArray(), c => Assert.True(c.GetProperty("least_gap_mm").GetDouble() >= 5));
     }
