@@ -21,9 +21,9 @@ if (args is ["quick", ..])
     return;
 }
 
-if (args is ["strip", var folder, var names, var seconds, .. var seeds])
+if (args is ["strip", var folder, var strips, var seconds, .. var seeds])
 {
-    StripRuns.Run(folder, names.Split(','), double.Parse(seconds, System.Globalization.CultureInfo.InvariantCulture), [.. seeds.Select(ulong.Parse)]);
+    StripRuns.Run(folder, strips.Split(','), double.Parse(seconds, System.Globalization.CultureInfo.InvariantCulture), [.. seeds.Select(ulong.Parse)]);
     return;
 }
 

@@ -57,8 +57,8 @@ internal static class CommonOptions
         CustomParser = ReadDate,
     };
 
-    /// <summary>The seed; it changes nothing in these verbs: their trials always start from the same number.</summary>
-    public static Option<int> Seed() => new("--seed") { Description = "changes nothing here: the trials of this verb always start from the same number", HelpName = "N" };
+    /// <summary>The seed of the search for places on a sheet; trials always start from the same number.</summary>
+    public static Option<int> Seed() => new("--seed") { Description = "seed of the search for places on a sheet; the same seed gives the same places", HelpName = "N", DefaultValueFactory = _ => 1 };
 
     /// <summary>The date given, else today.</summary>
     public static DateOnly DateOf(ParseResult parsed, Option<DateOnly?> date) => parsed.GetValue(date) ?? DateOnly.FromDateTime(DateTime.Now);

@@ -16,6 +16,11 @@ internal sealed class StockOptions
     private readonly Option<string?> _clearance = new("--clearance") { Description = "least distance between pieces; else the kerf of the first saw and twice the shop's allowance beside a piece", HelpName = "LENGTH" };
     private readonly Option<string[]> _with = new("--with") { Description = "another plan of the same order and how many good ones, once for each; pieces of one steel and thickness share bars", HelpName = "PLAN=N" };
     private readonly Option<bool> _straight = new("--straight-cuts") { Description = "lay the pieces so that straight cuts across the bar part them, and say what that costs" };
+    private readonly Option<string?> _sheet = new("--sheet") { Description = "lay the pieces by search on sheets of this size, or on bars wide enough for several rows: width, then length along the grain", HelpName = "\"W x L\"" };
+    private Option<int>? _seed;
+    private readonly Option<bool> _across = new("--across") { Description = "on sheets pieces may also lie across the grain" };
+    private readonly Option<int?> _search = new("--search") { Description = "how long to search: millions of places weighed up, else 20; the same on every machine", HelpName = "N" };
+    private readonly Option<double?> _seconds = new("--seconds") { Description = "search for so many seconds on all cores instead; two runs may differ", HelpName = "S" };
     private readonly Option<bool> _over = new("--turn-over") { Description = "pieces may also lie with the back face up" };
 
     /// <summary>The options.</summary>
@@ -23,9 +28,10 @@ internal sealed class StockOptions
     public StockOptions(bool required) => _good = new("--good") { Description = required ? "good pieces wanted" : "good pieces wanted: adds a buy list and a cut map", HelpName = "N", Required = required };
 
     /// <summary>Adds them to a verb.</summary>
-    public void AddTo(Command c)
+    public void AddTo(Command c, Option<int> seed)
     {
-        Option[] all = [_good, _chance, _yield, _start, _bars, _clearance, _with, _straight, _over];
+        _seed = seed;
+        Option[] all = [_good, _chance, _yield, _start, _bars, _clearance, _with, _straight, _sheet, _across, _search, _seconds, _over];
         foreach (var o in all) c.Options.Add(o);
     }
 
@@ -41,6 +47,11 @@ internal sealed class StockOptions
             Starts = p.GetValue(_start),
             Bars = [.. p.GetValue(_bars) ?? []],
             Clearance = p.GetValue(_clearance),
+            Sheet = p.GetValue(_sheet),
+            MayLieAcross = p.GetValue(_across),
+            Millions = p.GetValue(_search),
+            Seconds = p.GetValue(_seconds),
+            Seed = p.GetValue(_seed!),
             MayTurnOver = p.GetValue(_over),
             StraightCuts = p.GetValue(_straight),
             With = [.. with.Select(w => w.Value)],

@@ -51,7 +51,8 @@ public static class PlanStock
     }
 
     private static Checked<StockPlan> Planned(ImmutableArray<StockItem> items, StockRequest request)
-        => items.Length == 1 ? BarPlan.Of(items[0].Results, items[0].Wanted)
+        => items[0].Wanted.Sheet is not null ? SheetOrder.Of(items, request.Better, request.Stop)
+            : items.Length == 1 ? BarPlan.Of(items[0].Results, items[0].Wanted)
             : request.Solver is { } solver ? OrderPlan.Of(items, solver(), request.Stop)
             : throw new InvalidOperationException("an order of several plans needs a solver");
 

@@ -94,8 +94,9 @@ public static class StockJson
             w.WriteString("pattern", s.Patterns[p.Pattern].Results.Plan.Name);
             w.Number("along_mm", p.AlongMm);
             w.Number("up_mm", p.UpMm);
-            w.WriteBoolean("turned", p.Lie is Lie.Turned or Lie.OverTurned);
-            w.WriteBoolean("back_face_up", p.Lie is Lie.Over or Lie.OverTurned);
+            w.WriteBoolean("turned", Lies.IsTurned(p.Lie));
+            w.WriteBoolean("back_face_up", Lies.IsOver(p.Lie));
+            w.WriteBoolean("across", Lies.IsAcross(p.Lie));
         });
     }
 }

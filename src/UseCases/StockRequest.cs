@@ -34,6 +34,24 @@ public sealed record StockRequest(int Good)
     /// <summary>Other plans in the same order; empty: this one alone.</summary>
     public ImmutableArray<StockWith> With { get; init; } = [];
 
+    /// <summary>A sheet that can be had, "300 mm x 1000 mm", width first: pieces are laid by search; null: in rows along bars.</summary>
+    public string? Sheet { get; init; }
+
+    /// <summary>Pieces may lie across the sheet.</summary>
+    public bool MayLieAcross { get; init; }
+
+    /// <summary>Places weighed up in the search, millions; null: <see cref="SheetSearch.UsualMillions"/>.</summary>
+    public int? Millions { get; init; }
+
+    /// <summary>Search so many seconds on all cores instead; two runs may differ.</summary>
+    public double? Seconds { get; init; }
+
+    /// <summary>Seed of the search.</summary>
+    public int Seed { get; init; } = 1;
+
+    /// <summary>Told of every better layout while it is searched for: sheets, and the length used of the last.</summary>
+    public Action<int, Length>? Better { get; init; }
+
     /// <summary>What chooses among ways of filling bars; needed with other plans, and only then made.</summary>
     public Func<IBarSolver>? Solver { get; init; }
 
@@ -54,6 +72,7 @@ public sealed record StockRequest(int Good)
             Clearance = Clearance is null ? null : Size("--clearance", Clearance, unitMm, faults),
             MayTurnOver = MayTurnOver,
             StraightCuts = StraightCuts,
+            Sheet = Sheet is null ? null : Searched(unitMm, faults),
         };
         return faults.Count > 0 ? Checked<StockWanted>.Bad(faults) : Checked<StockWanted>.Good(wanted);
     }
@@ -69,6 +88,26 @@ public sealed record StockRequest(int Good)
         if (double.TryParse(bare, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v)) return text.Contains('%', StringComparison.Ordinal) ? v / 100 : v;
         faults.Add(Fault.OfFile(option, $"\"{text}\" is no share", "write it as 90% or 0.9"));
         return null;
+    }
+
+    private SheetSearch Searched(double unitMm, List<Fault> faults)
+    {
+        var sides = Sheet!.Split(['x', '×'], 2);
+        if (sides.Length < 2)
+        {
+            faults.Add(Fault.OfFile("--sheet", $"\"{Sheet}\" is no size of a sheet", "write width and length: --sheet \"300 mm x 1000 mm\""));
+            return new SheetSearch(Length.Zero, Length.Zero);
+        }
+
+        if (Millions is < 1 or > 100_000) faults.Add(Fault.OfFile("--search", $"{Millions} million places cannot be weighed up", "ask for 1 to 100000"));
+        if (Seconds is { } s && !(s is >= 0.1 and <= 86_400)) faults.Add(Fault.OfFile("--seconds", "the time is not between 0.1 s and a day", "give seconds, as 60"));
+        if (Seed < 0) faults.Add(Fault.OfFile("--seed", $"{Seed} is no seed", "give a whole number from 0"));
+        var (started, effort) = (TimeProvider.System.GetTimestamp(), new SearchEffort((Millions ?? SheetSearch.UsualMillions) * 1_000_000L, SheetSearch.UsualSearches, (ulong)Math.Max(0, Seed)));
+        return new SheetSearch(Size("--sheet", sides[0].Trim(), unitMm, faults), Size("--sheet", sides[1].Trim(), unitMm, faults))
+        {
+            MayLieAcross = MayLieAcross,
+            Effort = Seconds is not { } seconds ? effort : effort with { Searches = Environment.ProcessorCount, ClockShare = () => TimeProvider.System.GetElapsedTime(started).TotalSeconds / seconds },
+        };
     }
 
     private static Length Size(string option, string text, double unitMm, List<Fault> faults)

@@ -45,12 +45,12 @@ public static class StockText
     /// <summary>What to buy, a line a kind.</summary>
     public static string Buy(StockPlan s, BarsToBuy b, UnitsShown units, string times)
         => $"Buy {b.Count} {times} {(HasSeveral(s) ? $"{b.Steel} {Size(b.Thickness, units)} {times} " : "")}{Size(b.Width, units)} {times} {Size(b.Length, units)}: "
-            + (s.Patterns.Length < 2 ? $"{b.MostInBar} in a bar, {b.StraightInBar} end to end" : $"up to {b.MostInBar} in a bar")
+            + (s.Patterns.Length < 2 && b.StraightInBar > 0 ? $"{b.MostInBar} in a bar, {b.StraightInBar} end to end" : $"up to {b.MostInBar} in one")
             + (b.Price is { } price ? $", {StockWords.Money(price, s.Money)} each" : "");
 
     /// <summary>Where a piece lies: "from 3 mm to 278 mm, 0.5 mm up, plain".</summary>
     public static string Place(StockPlan s, LanePlace p, UnitsShown units)
-        => $"{(s.Patterns.Length > 1 ? s.Patterns[p.Pattern].Results.Plan.Name + ", " : "")}from {Size(Length.OfMm(p.AlongMm), units)} to {Size(Length.OfMm(p.AlongMm) + s.Patterns[p.Pattern].Results.Outline.Length, units)}, {Size(Length.OfMm(p.UpMm), units)} up, {Lies.Words(p.Lie)}";
+        => $"{(s.Patterns.Length > 1 ? s.Patterns[p.Pattern].Results.Plan.Name + ", " : "")}from {Size(Length.OfMm(p.AlongMm), units)} to {Size(Length.OfMm(p.AlongMm + Lies.Size(p.Lie, s.Patterns[p.Pattern].Results.Plan.Outline.Bounds).Along), units)}, {Size(Length.OfMm(p.UpMm), units)} up, {Lies.Words(p.Lie)}";
 
     /// <summary>A straight cut: "cut 2 from 350 mm on the lower edge to 362 mm on the upper".</summary>
     public static string Cut(SawLine l, Length kerf, UnitsShown units)

@@ -30,7 +30,7 @@ internal static class PacketCommand
         {
             plan, shop, sheets, paper, mirror, measured, folder, units, date, seed, overwrite, json,
         };
-        ask.AddTo(c);
+        ask.AddTo(c, seed);
         c.SetAction(p =>
         {
             var asked = ask.Of(p);

@@ -15,15 +15,16 @@ internal static class StockCommand
         var ask = new StockOptions(required: true);
         var drawing = new Option<bool>("--drawing") { Description = "also write each way of cutting a bar as DXF and SVG, for a cutting service" };
         var folder = CommonOptions.Out("folder for the drawings; else beside the plan");
+        var seed = CommonOptions.Seed();
         var overwrite = CommonOptions.Overwrite();
         var json = CommonOptions.Json();
-        var c = new Command("stock", "Say how many pieces to start for so many good ones, which bars to buy, and how to lay the pieces in them.\nBars of the rack come first. One row along the bar, pieces turned end for end where that is shorter.\nSeveral plans: pieces of one steel and thickness share bars. Ctrl-C ends the search with the best so far.\n\n  tangwright stock small-hatchet.plan.toml --good 12\n  tangwright stock small-hatchet.plan.toml --good 12 --yield 95% --chance 90% --bar \"36 in\" --bar \"48 in\"\n  tangwright stock small-hatchet.plan.toml --good 12 --with paring-knife.plan.toml=6") { plan, shop, drawing, folder, overwrite, json };
-        ask.AddTo(c);
+        var c = new Command("stock", "Say how many pieces to start for so many good ones, which bars to buy, and how to lay the pieces in them.\nBars of the rack come first. One row along the bar, pieces turned end for end where that is shorter.\nSeveral plans: pieces of one steel and thickness share bars. Ctrl-C ends the search with the best so far.\n\n  tangwright stock small-hatchet.plan.toml --good 12\n  tangwright stock small-hatchet.plan.toml --good 12 --yield 95% --chance 90% --bar \"36 in\" --bar \"48 in\"\n  tangwright stock small-hatchet.plan.toml --good 12 --with paring-knife.plan.toml=6\n  tangwright stock small-hatchet.plan.toml --good 30 --sheet \"500 mm x 1000 mm\"") { plan, shop, drawing, folder, seed, overwrite, json };
+        ask.AddTo(c, seed);
         c.SetAction(p =>
         {
             var asked = ask.Of(p)!;
             if (!asked.IsGood) return Says.Faults(asked.Faults);
-            var answer = Patience.UntilStopped("laying out the bars", stop => PlanStock.Of(p.GetRequiredValue(plan), p.GetValue(shop), asked.Value with { Stop = stop }));
+            var answer = Patience.UntilStopped("laying out the bars", stop => PlanStock.Of(p.GetRequiredValue(plan), p.GetValue(shop), asked.Value with { Stop = stop, Better = Better() }));
             if (!answer.IsGood) return Says.Faults(answer.Faults);
             var files = p.GetValue(drawing) ? PlanStock.Draw(answer.Value, p.GetRequiredValue(plan), p.GetValue(folder), p.GetValue(overwrite)) : null;
             if (files is { IsGood: false }) return Says.Faults(files.Faults);
@@ -33,6 +34,18 @@ internal static class StockCommand
             return ExitCode.Answered;
         });
         return c;
+    }
+
+    /// <summary>Says on standard error how far the search has come, at most once a second.</summary>
+    private static Action<int, Foundation.Length> Better()
+    {
+        var last = TimeProvider.System.GetTimestamp();
+        return (sheets, used) =>
+        {
+            if (TimeProvider.System.GetElapsedTime(last).TotalSeconds < 1) return;
+            last = TimeProvider.System.GetTimestamp();
+            Console.Error.WriteLine($"so far {sheets} {(sheets == 1 ? "sheet" : "sheets")}, the last used up to {Foundation.Shown.Both(used)}; Ctrl-C keeps the best");
+        };
     }
 
     private static void Tell(StockAnswer answer)

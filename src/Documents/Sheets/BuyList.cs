@@ -35,11 +35,11 @@ public static class BuyList
         }
         else yield return Said($"Start {s.Starts}", $"{StockWords.Percent(s.Chosen.ChanceShare)} chance of {s.Good} good{(s.Yield.IsPrior ? $", {StockWords.Percent(s.Chosen.LowChanceShare)} to {StockWords.Percent(s.Chosen.HighChanceShare)} over the band of the assumed yield" : "")}", width);
         foreach (var c in s.Cuts.Where(c => c.Rack is not null)) yield return Ticked($"Rack: {c.Rack!.Name}", $"{Steel(c.Steel, c.Thickness)}{Size(c.Width)} × {Size(c.Length)}: {StockWords.Pieces(s, c)}");
-        foreach (var b in s.Buy) yield return Ticked($"Buy {b.Count} ×  {Steel(b.Steel, b.Thickness)}{Size(b.Width)} × {Size(b.Length)}", $"{(s.Patterns.Length > 1 ? $"up to {b.MostInBar} in a bar laid as on the cut map" : $"{b.MostInBar} in a bar laid as on the cut map, {b.StraightInBar} end to end")}{(b.Price is { } each ? $"; {StockWords.Money(each, s.Money)} each" : "")}");
+        foreach (var b in s.Buy) yield return Ticked($"Buy {b.Count} ×  {Steel(b.Steel, b.Thickness)}{Size(b.Width)} × {Size(b.Length)}", $"{(s.Patterns.Length > 1 || b.StraightInBar == 0 ? $"up to {b.MostInBar} in a bar laid as on the cut map" : $"{b.MostInBar} in a bar laid as on the cut map, {b.StraightInBar} end to end")}{(b.Price is { } each ? $"; {StockWords.Money(each, s.Money)} each" : "")}");
         if (s.Buy.IsEmpty) yield return Said("Buy nothing", "the rack holds it", width);
         if (s.Mass is { } mass && s.Buy.Length > 0) yield return Said(StockWords.Weight(mass, request.Units), "of new steel" + (s.StraightBars is { } straight ? $"; end to end it would take {straight} {(straight == 1 ? "bar" : "bars")}" : ""), width);
         if (s.Price is { } price && s.Buy.Length > 0) yield return Said(StockWords.Money(price, s.Money), s.Patterns.Length > 1 ? "for the new steel" : $"for the new steel, {StockWords.Money(s.Patterns[0].SteelPrice!.Value, s.Money)} in each good piece", width);
-        if (s.Patterns.Length == 1) yield return Table(s, width);
+        if (s.Patterns.Length == 1 && s.Rows.Length > 1) yield return Table(s, width);
         var drops = s.Cuts.Where(BarTags.IsKept).ToArray();
         if (drops.Length > 0) foreach (var row in Lines("Drops to tag and put in the rack", drops.Select(c => $"{c.Count} ×  {Steel(c.Steel, c.Thickness)}{Size(c.Width)} × {Size(c.Drop)}, {(c.DropHoldsPiece ? "long enough for another of these" : "too short for another of these")}"), width)) yield return row;
         foreach (var row in Lines("Good to know", s.Notes, width)) yield return row;

@@ -90,7 +90,7 @@ public static class CutMap
         canvas.TickBox(box.MinX, box.Centre.Y);
         canvas.Text($"{number}", new Point(At(PieceAt), y), Canvas.LargeMm, bold: true);
         Figure(canvas, request, p.AlongMm, At(LeftAt), At(RightAt) - At(LeftAt) - 1, y);
-        Figure(canvas, request, p.AlongMm + request.Stock!.Patterns[p.Pattern].Results.Outline.Length.Mm, At(RightAt), At(UpAt) - At(RightAt) - 1, y);
+        Figure(canvas, request, p.AlongMm + Lies.Size(p.Lie, request.Stock!.Patterns[p.Pattern].Results.Plan.Outline.Bounds).Along, At(RightAt), At(UpAt) - At(RightAt) - 1, y);
         Figure(canvas, request, p.UpMm, At(UpAt), At(LiesAt) - At(UpAt) - 1, y);
         var name = request.Stock!.Patterns.Length > 1 ? request.Stock.Patterns[p.Pattern].Results.Plan.Name : "";
         if (name.Length > 0)

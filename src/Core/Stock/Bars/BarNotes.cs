@@ -16,13 +16,13 @@ internal static class BarNotes
         if (!many && cuts.All(c => c.IsShortest)) notes.Add(bySaw ? "No row of these pieces that straight cuts can part is shorter, on heights half a millimetre apart." : "No row of these pieces is shorter, as long as they lie along the bar on heights half a millimetre apart and can be slid apart along it.");
         if (bySaw) notes.Add(Lines(cuts, room));
         else if (cuts.Any(c => Overlap(c, items))) notes.Add("Where pieces overlap along the bar no square cut parts them: the saw must follow the gap between them. See that its throat and blade can.");
-        if (cuts.Any(c => c.Places.Any(p => p.Lie is Lie.Over or Lie.OverTurned))) notes.Add("Some pieces lie with the back face up: mark them from a mirrored template.");
+        if (cuts.Any(c => c.Places.Any(p => Lies.IsOver(p.Lie)))) notes.Add("Some pieces lie with the back face up: mark them from a mirrored template.");
         if (items.Any(i => i.Results.Plan.Layout.DrilledIn == DrilledIn.Bar) && cuts.Any(c => c.Places.Any(p => p.Lie != Lie.Plain))) notes.Add("The hole table measures a piece that lies plain in its bar. Saw turned pieces off first, then drill them.");
         foreach (var cut in cuts.DistinctBy(c => (c.Steel, c.Thickness.Mm, c.Width.Mm)))
         {
             var lowest = cuts.Where(c => c.Width == cut.Width && c.Steel == cut.Steel).SelectMany(c => c.Places).Select(p => p.Pattern).Distinct().Select(p => items[p].Results.Outline.Height).ToArray();
             var where = many ? $"a bar {Shown.Both(cut.Width)} wide" : "this bar";
-            if (cut.Width.Mm - (2 * room.Edge.Mm) >= (2 * lowest.Min().Mm) + room.Clearance.Mm) notes.Add($"Two rows would fit side by side in {where}; this is one row.");
+            if (cut.Width.Mm - (2 * room.Edge.Mm) >= (2 * lowest.Min().Mm) + room.Clearance.Mm) notes.Add($"Two rows would fit side by side in {where}; this is one row. Ask for the bar as a sheet, --sheet \"{Shown.Trimmed(cut.Width.Mm, 2)} mm x {Shown.Trimmed(cut.Length.Mm, 2)} mm\", to have both rows laid.");
             if (cut.Thickness.Mm >= BarTolerance.LeastThicknessMm && BarTolerance.WidthWorst(cut.Width) is { } worst && cut.Width.Mm - worst.Under.Mm < lowest.Max().Mm + (2 * room.Edge.Mm))
             {
                 notes.Add($"A rolled bar sold as {Shown.Both(cut.Width)} may be {Shown.Both(worst.Under)} narrower ({worst.Source}): measure it before laying out.");

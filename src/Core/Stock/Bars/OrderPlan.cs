@@ -83,7 +83,8 @@ public static class OrderPlan
         }
     }
 
-    private static StockPattern Pattern(StockItem item, int starts, YieldGuess yield, double? price)
+    /// <summary>A pattern with its starts and chances.</summary>
+    internal static StockPattern Pattern(StockItem item, int starts, YieldGuess yield, double? price)
     {
         double Chance(double share) => GoodPieces.ChanceShare(starts, item.Wanted.Good, share);
         return new StockPattern(item.Results, item.Wanted.Good, starts, yield, Chance(yield.Share), Chance(yield.LowShare), Chance(yield.HighShare)) { SteelPrice = price };

@@ -31,6 +31,9 @@ public sealed record StockWanted(int Good)
     /// <summary>Pieces must lie so that straight cuts part them.</summary>
     public bool StraightCuts { get; init; }
 
+    /// <summary>Lay the pieces on sheets by search; null: in rows along bars.</summary>
+    public SheetSearch? Sheet { get; init; }
+
     /// <summary>Pieces may lie with the back face up.</summary>
     public bool MayTurnOver { get; init; }
 }

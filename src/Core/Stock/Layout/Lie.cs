@@ -51,6 +51,9 @@ public static class Lies
     /// <summary>Whether the back face is up.</summary>
     public static bool IsOver(Lie lie) => lie is Lie.Over or Lie.OverTurned or Lie.OverAcross or Lie.OverAcrossTurned;
 
+    /// <summary>Whether it is turned end for end, or the other way across.</summary>
+    public static bool IsTurned(Lie lie) => lie is Lie.Turned or Lie.OverTurned or Lie.AcrossTurned or Lie.OverAcrossTurned;
+
     /// <summary>Whether it lies across.</summary>
     public static bool IsAcross(Lie lie) => lie >= Lie.Across;
 
