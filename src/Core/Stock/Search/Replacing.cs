@@ -9,6 +9,7 @@ internal sealed class Replacing(LayoutState state)
     private const int Anywhere = 50;
     private const int Nearby = 25;
     private const int Kept = 3;
+    private const int MostSteps = 300;
     private const double UnlikeShare = 0.05;
 
     private readonly Tried[] _best = new Tried[Kept];
@@ -90,7 +91,7 @@ internal sealed class Replacing(LayoutState state)
         const double Longer = 1.1, Shorter = 0.5;
         var side = Math.Min(t.Way.Width, t.Way.Height);
         var (step, least) = (fromShare * side, toShare * side);
-        while (step >= least && t.Value > 0)
+        for (var k = 0; k < MostSteps && step >= least && t.Value > 0; k++)
         {
             var axis = chance.Next() >> 62;
             var (sx, sy) = axis switch
@@ -103,10 +104,10 @@ internal sealed class Replacing(LayoutState state)
             var better = Slid(i, t, t.X + sx, t.Y + sy);
             var other = Slid(i, t, t.X - sx, t.Y - sy);
             if (other.Value < better.Value) better = other;
-            if (better.Value <= t.Value)
+            if (better.Value <= t.Value && (better.X != t.X || better.Y != t.Y))
             {
                 t = better;
-                step *= Longer;
+                step = Math.Min(step * Longer, side);
             }
             else
             {

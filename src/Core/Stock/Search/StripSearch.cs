@@ -39,7 +39,7 @@ public static class StripSearch
         var task = new StripTask(fields, kinds, room, least, first);
         yield return Layout(task, area);
         var workers = Enumerable.Range(0, effort.Searches).Select(i => new StripWorker(task, i, effort.Seed)).ToArray();
-        var round = 0;
+        var (round, worked) = (0, 0L);
         while (!stop.IsCancellationRequested && task.Best.Length > least * (1 + 1e-9))
         {
             var used = effort.ClockShare?.Invoke() ?? workers.Sum(w => w.Work) / (double)effort.Work;
@@ -50,6 +50,11 @@ public static class StripSearch
             else Parallel.ForEach(workers, new ParallelOptions { MaxDegreeOfParallelism = workers.Length }, w => w.Go(until, stop));
             var found = workers.Select(w => w.Found).Where(f => f is not null).MinBy(f => f!.Length);
             foreach (var w in workers) w.Told();
+
+            // nothing left to try: every piece lies as it must
+            var work = workers.Sum(w => w.Work);
+            if (found is null && work == worked) yield break;
+            worked = work;
             if (found is null || found.Length >= task.Best.Length) continue;
             task.Best = found;
             yield return Layout(task, area) with { Work = workers.Sum(w => w.Work) };

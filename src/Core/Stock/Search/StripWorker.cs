@@ -11,6 +11,7 @@ internal sealed class StripWorker
     private const double FirstStep = 0.08;
     private const int QuickSweeps = 60;
     private const int AtOnceSweeps = 8;
+    private const int MostIdle = 1000;
     private const double GreatShare = 0.75;
 
     private readonly StripTask _task;
@@ -19,6 +20,7 @@ internal sealed class StripWorker
     private readonly ChanceHolder _chance;
     private readonly List<PlacesKept> _pool = [];
     private readonly int[] _great;
+    private long _worked;
     private readonly IEnumerator<bool> _exploring;
     private readonly IEnumerator<bool> _compressing;
 
@@ -42,8 +44,10 @@ internal sealed class StripWorker
     public void Go(long until, CancellationToken stop)
     {
         var way = _task.IsCompressing ? _compressing : _exploring;
-        while (_state.Work < until && !stop.IsCancellationRequested && way.MoveNext())
+        for (var idle = 0; idle < MostIdle && _state.Work < until && !stop.IsCancellationRequested && way.MoveNext();)
         {
+            idle = _state.Work == _worked ? idle + 1 : 0;
+            _worked = _state.Work;
         }
     }
 
@@ -95,7 +99,6 @@ internal sealed class StripWorker
                 Disturb();
             }
 
-            if (_state.Length <= _task.LeastLength) yield break;
             yield return true;
         }
     }
@@ -109,7 +112,6 @@ internal sealed class StripWorker
             var ratio = First + ((Last - First) * Math.Clamp(_task.Compressed, 0, 1));
             Shorten(ratio);
             var target = _state.Length;
-            if (target <= _task.LeastLength) yield break;
             foreach (var _ in _separation.Run(100, 5, _chance))
             {
                 yield return true;
