@@ -5,7 +5,7 @@ namespace Tangwright.Core;
 /// <summary>All pieces in all their ways and the fields between them, made when first wanted. Safe to use from several threads.</summary>
 internal sealed class PieceFields
 {
-    private const int MostCellsInAll = 12_000_000;
+    private const int MostCellsInAll = 4_000_000;
 
     private readonly FieldView[] _views;
     private readonly bool[] _made;
