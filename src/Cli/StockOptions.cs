@@ -16,6 +16,7 @@ internal sealed class StockOptions
     private readonly Option<string?> _clearance = new("--clearance") { Description = "least distance between pieces; else the kerf of the first saw and twice the shop's allowance beside a piece", HelpName = "LENGTH" };
     private readonly Option<string[]> _with = new("--with") { Description = "another plan of the same order and how many good ones, once for each; pieces of one steel and thickness share bars", HelpName = "PLAN=N" };
     private readonly Option<bool> _straight = new("--straight-cuts") { Description = "lay the pieces so that straight cuts across the bar part them, and say what that costs" };
+    private readonly Option<string?> _service = new("--service") { Description = "a service cuts, no saw: " + string.Join(", ", StockRequest.Services), HelpName = "NAME" };
     private readonly Option<bool> _over = new("--turn-over") { Description = "pieces may also lie with the back face up" };
 
     /// <summary>The options.</summary>
@@ -25,7 +26,7 @@ internal sealed class StockOptions
     /// <summary>Adds them to a verb.</summary>
     public void AddTo(Command c)
     {
-        Option[] all = [_good, _chance, _yield, _start, _bars, _clearance, _with, _straight, _over];
+        Option[] all = [_good, _chance, _yield, _start, _bars, _clearance, _with, _straight, _service, _over];
         foreach (var o in all) c.Options.Add(o);
     }
 
@@ -43,6 +44,7 @@ internal sealed class StockOptions
             Clearance = p.GetValue(_clearance),
             MayTurnOver = p.GetValue(_over),
             StraightCuts = p.GetValue(_straight),
+            Service = p.GetValue(_service),
             With = [.. with.Select(w => w.Value)],
             Solver = static () => new BarSolver(),
         });

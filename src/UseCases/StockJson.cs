@@ -57,6 +57,7 @@ public static class StockJson
             w.Number("steel_price_of_good_piece", p.SteelPrice);
         });
         w.WriteBoolean("proven", s.IsLeast);
+        w.WriteString("service", s.Service?.Name);
         w.WriteBoolean("straight_cuts", s.IsByStraightCuts);
         if (answer.Free is { } free)
         {

@@ -31,6 +31,12 @@ public sealed record StockRequest(int Good)
     /// <summary>Pieces must lie so that straight cuts part them.</summary>
     public bool StraightCuts { get; init; }
 
+    /// <summary>Services that can be named.</summary>
+    public static ImmutableArray<string> Services => [.. CuttingService.All.Select(s => s.Name)];
+
+    /// <summary>Who cuts instead of a saw, "laser"; null: a saw.</summary>
+    public string? Service { get; init; }
+
     /// <summary>Other plans in the same order; empty: this one alone.</summary>
     public ImmutableArray<StockWith> With { get; init; } = [];
 
@@ -54,6 +60,7 @@ public sealed record StockRequest(int Good)
             Clearance = Clearance is null ? null : Size("--clearance", Clearance, unitMm, faults),
             MayTurnOver = MayTurnOver,
             StraightCuts = StraightCuts,
+            Service = Service is null ? null : Of(Service, faults),
         };
         return faults.Count > 0 ? Checked<StockWanted>.Bad(faults) : Checked<StockWanted>.Good(wanted);
     }
@@ -69,6 +76,13 @@ public sealed record StockRequest(int Good)
         if (double.TryParse(bare, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v)) return text.Contains('%', StringComparison.Ordinal) ? v / 100 : v;
         faults.Add(Fault.OfFile(option, $"\"{text}\" is no share", "write it as 90% or 0.9"));
         return null;
+    }
+
+    private static CuttingService? Of(string name, List<Fault> faults)
+    {
+        var service = CuttingService.All.FirstOrDefault(s => string.Equals(s.Name, name.Trim(), StringComparison.OrdinalIgnoreCase));
+        if (service is null) faults.Add(Fault.OfFile("--service", $"\"{name}\" is no service known here", "choose from: " + string.Join(", ", CuttingService.All.Select(s => s.Name)) + "; for another give the clearance: --clearance \"5 mm\""));
+        return service;
     }
 
     private static Length Size(string option, string text, double unitMm, List<Fault> faults)

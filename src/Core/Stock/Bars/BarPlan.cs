@@ -77,6 +77,7 @@ public static class BarPlan
             Price = price,
             Money = r.Shop.Money,
             IsByStraightCuts = wanted.StraightCuts,
+            Service = wanted.Service,
         });
 
         bool Fits(Length w, Length l) => w.Mm - (2 * room.Edge.Mm) >= r.Outline.Height.Mm - 1e-9 && l >= r.Outline.Length + (room.End * 2);
@@ -139,6 +140,7 @@ public static class BarPlan
     {
         var saw = r.Shop.Saws.FirstOrDefault();
         var end = r.Plan.Layout.EndAllowance ?? r.Shop.EndAllowance;
+        if (wanted.Service is { } service && wanted.Clearance is null) return new BarRoom(service.Clearance, service.MostKerf, end, Length.Max(r.Shop.BarEdge, service.Edge), $"kerf of {service.Words} up to {Shown.Both(service.MostKerf)}, and {Shown.Both(service.Edge)} of cut edge to grind off on each side of it");
         if (wanted.Clearance is { } c) return new BarRoom(c, saw?.Kerf ?? c, end, r.Shop.BarEdge, "as asked for");
         return saw is null ? null : new BarRoom(saw.Kerf + (r.Shop.EdgeMargin * 2), saw.Kerf, end, r.Shop.BarEdge, $"kerf of the {saw.Name}, {Shown.Both(saw.Kerf)}, and {Shown.Both(r.Shop.EdgeMargin)} to grind off on each side of it");
     }

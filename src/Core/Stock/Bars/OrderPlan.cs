@@ -62,6 +62,7 @@ public static class OrderPlan
             Money = items[0].Results.Shop.Money,
             IsLeast = isLeast,
             IsByStraightCuts = items[0].Wanted.StraightCuts,
+            Service = items[0].Wanted.Service,
         });
 
         double Area(int i) => Math.Abs(Moments.Of(outlines[i]).AreaMm2);

@@ -134,6 +134,9 @@ public sealed record StockPlan(
     /// <summary>Whether no bars cost less, of all ways looked at.</summary>
     public bool IsLeast { get; init; } = true;
 
+    /// <summary>Who cuts instead of a saw; null: a saw.</summary>
+    public CuttingService? Service { get; init; }
+
     /// <summary>Whether the pieces can be parted by straight cuts.</summary>
     public bool IsByStraightCuts { get; init; }
 

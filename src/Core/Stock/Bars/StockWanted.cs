@@ -31,6 +31,9 @@ public sealed record StockWanted(int Good)
     /// <summary>Pieces must lie so that straight cuts part them.</summary>
     public bool StraightCuts { get; init; }
 
+    /// <summary>Who cuts instead of a saw; null: a saw.</summary>
+    public CuttingService? Service { get; init; }
+
     /// <summary>Pieces may lie with the back face up.</summary>
     public bool MayTurnOver { get; init; }
 }

@@ -197,11 +197,11 @@ public class OrderPlanTests
     {
         foreach (var cut in s.Cuts)
         {
-            var placed = Placed(s, cut);
+            var (placed, end) = (Placed(s, cut), cut.Places.Max(p => s.Patterns[p.Pattern].Results is var r ? (r.Plan.Layout.EndAllowance ?? r.Shop.EndAllowance).Mm : 0));
             Assert.True(BarCase.LeastGap(placed) >= s.Room.Clearance.Mm - 1e-6);
             foreach (var e in placed.Select(p => p.EnvelopeInternal))
             {
-                Assert.True(e.MinX >= s.Room.End.Mm - 1e-6 && e.MaxX <= cut.Length.Mm - s.Room.End.Mm + 1e-6);
+                Assert.True(e.MinX >= end - 1e-6 && e.MaxX <= cut.Length.Mm - end + 1e-6);
                 Assert.True(e.MinY >= s.Room.Edge.Mm - 1e-6 && e.MaxY <= cut.Width.Mm - s.Room.Edge.Mm + 1e-6);
             }
         }
