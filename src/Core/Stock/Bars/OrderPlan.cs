@@ -15,6 +15,7 @@ public static class OrderPlan
     /// <param name="stop">Ends the search early; the best found by then is kept.</param>
     public static Checked<StockPlan> Of(ImmutableArray<StockItem> items, IBarSolver solver, CancellationToken stop = default)
     {
+        items = [.. items.Select(i => i with { Results = i.Results with { Shop = items[0].Results.Shop } })];
         var faults = items.Select(i => BarPlan.Trouble(i.Results, i.Wanted)).OfType<Fault>().ToArray();
         if (faults.Length > 0) return Checked<StockPlan>.Bad(faults);
         if (items.Length > MostPatterns) return Bad($"{items.Length} patterns are more than are planned at once", $"give up to {MostPatterns}, and the rest in another order");
