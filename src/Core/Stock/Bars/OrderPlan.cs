@@ -29,6 +29,7 @@ public static class OrderPlan
         var (cuts, buy, notes) = (new List<BarCut>(), new List<BarsToBuy>(), new List<string>());
         var (mass, price, isLeast) = ((Mass?)Mass.OfGrams(0), (double?)0, true);
         var prices = new double?[items.Length];
+        var straight = (int?)0;
         foreach (var group in Groups(items))
         {
             var first = items[group[0]].Results;
@@ -48,6 +49,7 @@ public static class OrderPlan
             double? paid = bought.All(g => g.Key.Price is not null) && (bought.Length > 0 || !first.Shop.Bars.IsEmpty) ? bought.Sum(g => g.Count() * g.Key.Price!.Value) : null;
             price = paid is { } p ? price + p : null;
             mass = first.Steel?.Density is { } density ? mass + (Volume.OfMm3(bought.Sum(g => g.Count() * g.Key.Width.Mm * g.Key.Length.Mm) * first.Plan.Stock.Thickness.Mm) * density.Value) : null;
+            straight += EndToEnd(bars, group, wanted);
             var all = group.Sum(i => wanted[i] * Area(i));
             foreach (var i in group) prices[i] = paid * wanted[i] * Area(i) / all / items[i].Wanted.Good;
         }
@@ -56,7 +58,7 @@ public static class OrderPlan
         var one = started[0];
         ImmutableArray<StockPattern> patterns = [.. items.Select((item, i) => Pattern(item, started[i].Starts, started[i].Yield, prices[i]))];
         var row = new StartsRow(one.Starts, patterns[0].ChanceShare, patterns[0].LowChanceShare, patterns[0].HighChanceShare, buy.Sum(b => b.Count), Length.OfMm(buy.Sum(b => b.Count * b.Length.Mm)), IsFree: false);
-        return Checked<StockPlan>.Good(new StockPlan(items[0].Wanted.Good, one.Chance, one.Yield, one.Starts, [row], rooms[0], [.. cuts], [.. buy], null, mass, [.. notes, .. BarNotes.Of(items, [.. started.Select(s => s.Yield)], rooms[0], cuts)])
+        return Checked<StockPlan>.Good(new StockPlan(items[0].Wanted.Good, one.Chance, one.Yield, one.Starts, [row], rooms[0], [.. cuts], [.. buy], straight, mass, [.. notes, .. BarNotes.Of(items, [.. started.Select(s => s.Yield)], rooms[0], cuts)])
         {
             Patterns = patterns,
             Price = price,
@@ -65,6 +67,15 @@ public static class OrderPlan
             IsByStraightCuts = items[0].Wanted.StraightCuts,
             Service = items[0].Wanted.Service,
         });
+
+        // of the one length bought, each piece with the clearance behind it, to a quarter of a millimetre
+        int? EndToEnd(ImmutableArray<ChosenBar> bars, ImmutableArray<int> group, ImmutableArray<int> wanted)
+        {
+            if (bars.Any(b => b.Kind.Rack is not null) || bars.Select(b => b.Kind).Distinct().Count() != 1) return null;
+            var bar = bars[0].Kind.Length.Mm - (2 * room.End.Mm) + room.Clearance.Mm;
+            var unit = Math.Max(0.25, bar / StraightCuts.MostUnits);
+            return StraightCuts.Of([.. group.Select(i => (int)Math.Ceiling(((items[i].Results.Outline.Length + room.Clearance).Mm / unit) - 1e-9))], [.. group.Select(i => wanted[i])], (int)Math.Floor((bar / unit) + 1e-9), solver, stop: stop)?.Bars;
+        }
 
         double Area(int i) => Math.Abs(Moments.Of(outlines[i]).AreaMm2);
 

@@ -25,6 +25,9 @@ public class OrderPlanTests
         Assert.Equal(2, s.Buy.Sum(b => b.Count));
         Assert.Equal([8, 3], Counted(s));
         Assert.True(s.IsLeast);
+
+        // end to end: 4 hatchets in a bar, or 3 knives and none beside them, or 2 hatchets and 1 knife, or 1 and 2
+        Assert.Equal(3, s.StraightBars);
         AllClear(s);
     }
 
