@@ -32,7 +32,7 @@ public sealed record StockRequest(int Good)
     public bool StraightCuts { get; init; }
 
     /// <summary>Services that can be named.</summary>
-    public static ImmutableArray<string> Services => [.. CuttingService.All.Select(s => s.Name)];
+    public static ImmutableArray<string> Services => [.. HiredCut.All.Select(s => s.Name)];
 
     /// <summary>Who cuts instead of a saw, "laser"; null: a saw.</summary>
     public string? Service { get; init; }
@@ -78,10 +78,10 @@ public sealed record StockRequest(int Good)
         return null;
     }
 
-    private static CuttingService? Of(string name, List<Fault> faults)
+    private static HiredCut? Of(string name, List<Fault> faults)
     {
-        var service = CuttingService.All.FirstOrDefault(s => string.Equals(s.Name, name.Trim(), StringComparison.OrdinalIgnoreCase));
-        if (service is null) faults.Add(Fault.OfFile("--service", $"\"{name}\" is no service known here", "choose from: " + string.Join(", ", CuttingService.All.Select(s => s.Name)) + "; for another give the clearance: --clearance \"5 mm\""));
+        var service = HiredCut.All.FirstOrDefault(s => string.Equals(s.Name, name.Trim(), StringComparison.OrdinalIgnoreCase));
+        if (service is null) faults.Add(Fault.OfFile("--service", $"\"{name}\" is no service known here", "choose from: " + string.Join(", ", HiredCut.All.Select(s => s.Name)) + "; for another give the clearance: --clearance \"5 mm\""));
         return service;
     }
 

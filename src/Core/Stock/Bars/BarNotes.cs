@@ -16,7 +16,7 @@ internal static class BarNotes
         if (!many && cuts.All(c => c.IsShortest)) notes.Add(bySaw ? "No row of these pieces that straight cuts can part is shorter, on heights half a millimetre apart." : "No row of these pieces is shorter, as long as they lie along the bar on heights half a millimetre apart and can be slid apart along it.");
         if (items[0].Wanted.Service is { } service)
         {
-            notes.Add($"The drawing for the service holds each outline {Shown.Both(service.Edge)} larger all round, to be ground off: a cut edge is hard, tapered or rough. The kerf lies outside the outlines and inside the holes; it is usually {Shown.Both(service.Kerf)} wide, {Shown.Both(service.LeastKerf)} to {Shown.Both(service.MostKerf)} ({CuttingService.Source}). Ask for the service's own.");
+            notes.Add($"The drawing for the service holds each outline {Shown.Both(service.Edge)} larger all round, to be ground off: a cut edge is hard, tapered or rough. The kerf lies outside the outlines and inside the holes; it is usually {Shown.Both(service.Kerf)} wide, {Shown.Both(service.LeastKerf)} to {Shown.Both(service.MostKerf)} ({HiredCut.Source}). Ask for the service's own.");
             notes.Add($"Holes smaller than the steel is thick are marked to be drilled later ({SourceTag.CommonPractice}).");
         }
         else if (bySaw) notes.Add(Lines(cuts, room));

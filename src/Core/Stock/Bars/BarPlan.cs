@@ -40,7 +40,7 @@ public static class BarPlan
         var fromRack = starts - rest;
         var prices = lengths.ToDictionary(l => l.Mm, l => BarPrices.Of(r.Shop, r.Plan.Stock, r.Steel?.Density?.Value, width, l));
         var isPriced = prices.Values.All(p => p is not null);
-        var kinds = lengths.Select(l => (LengthMm: l.Mm, Holds: Most(lanes[width.Mm], l), Cost: isPriced ? prices[l.Mm]!.Value : l.Mm)).Where(k => k.Holds > 0).OrderByDescending(k => k.LengthMm).ToImmutableArray();
+        var kinds = lengths.Select(l => (LengthMm: l.Mm, Holds: Most(lanes[width.Mm], l), Cost: isPriced ? (double)prices[l.Mm]!.Value : l.Mm)).Where(k => k.Holds > 0).OrderByDescending(k => k.LengthMm).ToImmutableArray();
         if (kinds.IsEmpty && rest > 0) return Bad($"not one piece, {Shown.Both(r.Outline.Length)} long with {Shown.Both(room.End)} at each end, comes out of the longest bar, {Shown.Both(Length.OfMm(longest))}", $"give bars at least {Shown.Both(r.Outline.Length + (room.End * 2))} long");
         var bars = FewestBars.Of(kinds, Math.Max(1, rest + MostRowsAfter));
         var counts = bars.Counts(rest);
@@ -57,7 +57,7 @@ public static class BarPlan
         var straight = kinds.IsEmpty ? 0 : Straight(Length.OfMm(kinds[0].LengthMm));
         var steel = Length.OfMm(bars.For(rest).LengthMm);
         ImmutableArray<BarsToBuy> buy = [.. kinds.Select((k, i) => new BarsToBuy(counts[i], Length.OfMm(k.LengthMm), k.Holds, Straight(Length.OfMm(k.LengthMm))) { Width = width, Steel = r.Plan.Stock.Steel, Thickness = r.Plan.Stock.Thickness, Price = prices[k.LengthMm] }).Where(b => b.Count > 0)];
-        double? price = buy.All(b => b.Price is not null) && (buy.Length > 0 || !r.Shop.Bars.IsEmpty) ? buy.Sum(b => b.Count * b.Price!.Value) : null;
+        decimal? price = buy.All(b => b.Price is not null) && (buy.Length > 0 || !r.Shop.Bars.IsEmpty) ? buy.Sum(b => b.Count * b.Price!.Value) : null;
         var rows = Rows().ToImmutableArray();
         var row = rows.First(x => x.Starts == starts);
         return Checked<StockPlan>.Good(new StockPlan(
@@ -131,7 +131,7 @@ public static class BarPlan
     internal static ImmutableArray<Length> Lengths(Results r, StockWanted wanted)
     {
         if (!wanted.Bars.IsDefaultOrEmpty) return [.. wanted.Bars.Distinct()];
-        var listed = BarPrices.Offered(r.Shop, r.Plan.Stock).Where(b => r.Plan.Stock.Width is { } w && BarPrices.Near(b.Width, w) && b.Length is not null).Select(b => b.Length!.Value);
+        var listed = BarPrices.Offered(r.Shop, r.Plan.Stock).Where(b => r.Plan.Stock.Width is { } w && BarPrices.Near(b.Width, w) ).Select(b => b.Length);
         return [.. (r.Plan.Stock.Length is { } l ? listed.Prepend(l) : listed).DistinctBy(x => Math.Round(x.Mm, 2))];
     }
 

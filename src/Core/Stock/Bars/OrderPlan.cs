@@ -27,8 +27,8 @@ public static class OrderPlan
         ImmutableArray<LanePiece> pieces = [.. items.Select(i => LanePiece.Of(i.Results.Plan.Outline, mayTurnOver: i.Wanted.MayTurnOver, straightSides: i.Wanted.StraightCuts))];
         ImmutableArray<Path> outlines = [.. items.Select(i => i.Results.Plan.Outline)];
         var (cuts, buy, notes) = (new List<BarCut>(), new List<BarsToBuy>(), new List<string>());
-        var (mass, price, isLeast) = ((Mass?)Mass.OfGrams(0), (double?)0, true);
-        var prices = new double?[items.Length];
+        var (mass, price, isLeast) = ((Mass?)Mass.OfGrams(0), (decimal?)0, true);
+        var prices = new decimal?[items.Length];
         var straight = (int?)0;
         foreach (var group in Groups(items))
         {
@@ -46,12 +46,12 @@ public static class OrderPlan
             foreach (var alike in bars.GroupBy(b => (b.Kind, string.Join(',', b.Counts))).OrderBy(g => g.Key.Kind.Rack is null).ThenByDescending(g => g.First().Kind.Length.Mm).ThenByDescending(g => g.Count())) cuts.Add(Cut(alike.First(), alike.Count(), group));
             var bought = bars.Where(b => b.Kind.Rack is null).GroupBy(b => b.Kind).OrderByDescending(g => g.Key.Length.Mm).ToArray();
             foreach (var g in bought) buy.Add(new BarsToBuy(g.Count(), g.Key.Length, g.Max(b => b.Counts.Sum()), 0) { Width = g.Key.Width, Steel = first.Plan.Stock.Steel, Thickness = first.Plan.Stock.Thickness, Price = g.Key.Price });
-            double? paid = bought.All(g => g.Key.Price is not null) && (bought.Length > 0 || !first.Shop.Bars.IsEmpty) ? bought.Sum(g => g.Count() * g.Key.Price!.Value) : null;
+            decimal? paid = bought.All(g => g.Key.Price is not null) && (bought.Length > 0 || !first.Shop.Bars.IsEmpty) ? bought.Sum(g => g.Count() * g.Key.Price!.Value) : null;
             price = paid is { } p ? price + p : null;
             mass = first.Steel?.Density is { } density ? mass + (Volume.OfMm3(bought.Sum(g => g.Count() * g.Key.Width.Mm * g.Key.Length.Mm) * first.Plan.Stock.Thickness.Mm) * density.Value) : null;
             straight += EndToEnd(bars, group, wanted);
             var all = group.Sum(i => wanted[i] * Area(i));
-            foreach (var i in group) prices[i] = paid * wanted[i] * Area(i) / all / items[i].Wanted.Good;
+            foreach (var i in group) prices[i] = paid * (decimal)(wanted[i] * Area(i) / all) / items[i].Wanted.Good;
         }
 
         if (!isLeast) notes.Add("The search ended before it was sure that no bars cost less.");
@@ -96,7 +96,7 @@ public static class OrderPlan
         }
     }
 
-    private static StockPattern Pattern(StockItem item, int starts, YieldGuess yield, double? price)
+    private static StockPattern Pattern(StockItem item, int starts, YieldGuess yield, decimal? price)
     {
         double Chance(double share) => GoodPieces.ChanceShare(starts, item.Wanted.Good, share);
         return new StockPattern(item.Results, item.Wanted.Good, starts, yield, Chance(yield.Share), Chance(yield.LowShare), Chance(yield.HighShare)) { SteelPrice = price };
@@ -114,7 +114,7 @@ public static class OrderPlan
         var widths = group.Select(i => items[i].Results.Plan.Stock.Width!.Value).Concat(offered.Select(b => b.Width)).DistinctBy(w => Math.Round(w.Mm, 2));
         var asked = items[0].Wanted.Bars;
         var news = asked.IsDefaultOrEmpty
-            ? group.SelectMany(i => BarPlan.Lengths(items[i].Results, items[i].Wanted).Select(l => (Width: items[i].Results.Plan.Stock.Width!.Value, Length: l))).Concat(offered.Where(b => b.Length is not null).Select(b => (b.Width, Length: b.Length!.Value)))
+            ? group.SelectMany(i => BarPlan.Lengths(items[i].Results, items[i].Wanted).Select(l => (Width: items[i].Results.Plan.Stock.Width!.Value, Length: l))).Concat(offered.Select(b => (b.Width, b.Length)))
             : widths.SelectMany(w => asked.Select(l => (Width: w, Length: l)));
         var rack = shop.Rack.Where(b => b.Steel == stock.Steel && BarPrices.Near(b.Thickness, stock.Thickness)).Select(b => new BarKind(b, b.Width, b.Length, null));
         return [.. rack, .. news.DistinctBy(n => (Math.Round(n.Width.Mm, 2), Math.Round(n.Length.Mm, 2))).Select(n => new BarKind(null, n.Width, n.Length, BarPrices.Of(shop, stock, density, n.Width, n.Length)))];

@@ -32,7 +32,7 @@ public sealed record StockWanted(int Good)
     public bool StraightCuts { get; init; }
 
     /// <summary>Who cuts instead of a saw; null: a saw.</summary>
-    public CuttingService? Service { get; init; }
+    public HiredCut? Service { get; init; }
 
     /// <summary>Pieces may lie with the back face up.</summary>
     public bool MayTurnOver { get; init; }

@@ -44,7 +44,7 @@ public class BenchPacketTests
         var hatchet = ExamplePieces.Hatchet();
         hatchet = hatchet with { Shop = hatchet.Shop with { Bars = [new PricedBar("80CrV2", Length.OfMm(6.35), Length.OfMm(76.2), Length.OfInches(48), 42, null)], Money = "EUR" } };
         Results In(Results r, string name) => r with { Plan = r.Plan with { Stock = hatchet.Plan.Stock, Name = name } };
-        var wanted = new StockWanted(9) { StraightCuts = straight, Service = CuttingService.All.FirstOrDefault(c => c.Name == service) };
+        var wanted = new StockWanted(9) { StraightCuts = straight, Service = HiredCut.All.FirstOrDefault(c => c.Name == service) };
         var stock = OrderPlan.Of([new(hatchet, wanted), new(In(ExamplePieces.Kitchen(), "A knife with a name that is far too long for any tag that one ties to a bar"), wanted with { Good = 5 }), new(In(ExamplePieces.Paring(), "Paring knife"), wanted with { Good = 7 })], new Planners.BarSolver()).Value;
         var set = BenchPacket.Of(Request(hatchet, Papers[paper], units) with { Stock = stock }, ["buy", "cut-map", "tags"]);
         Assert.Equal(3, set.Sheets.Select(t => t.Kind).Distinct().Count());

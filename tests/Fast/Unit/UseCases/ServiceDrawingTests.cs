@@ -18,7 +18,7 @@ public class ServiceDrawingTests
     public void Outlines_keep_the_widest_kerf_and_lead_ins_touch_no_piece(string example, string name)
     {
         var s = Plan(example, name);
-        var service = CuttingService.All.First(c => c.Name == name);
+        var service = HiredCut.All.First(c => c.Name == name);
         foreach (var cut in s.Cuts)
         {
             var drawing = BarDrawing.Of(s, cut, 1);
@@ -72,7 +72,7 @@ public class ServiceDrawingTests
     [InlineData("oxy-fuel", 2.5, 5, 3)]
     public void Clearance_is_the_widest_kerf_and_both_edges(string name, double kerf, double most, double edge)
     {
-        var service = CuttingService.All.First(c => c.Name == name);
+        var service = HiredCut.All.First(c => c.Name == name);
         Assert.Equal((kerf, most, edge), (service.Kerf.Mm, service.MostKerf.Mm, service.Edge.Mm));
         Assert.Equal(most + (2 * edge), service.Clearance.Mm, 1e-9);
     }
