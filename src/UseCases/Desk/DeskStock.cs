@@ -20,7 +20,7 @@ public sealed record StartsShown(int Starts, string Chance, int NewBars, string 
 public sealed record CutShown(string Says, string Svg, ImmutableArray<string> Places);
 
 /// <summary>Bars as the page shows them.</summary>
-/// <param name="Answer">How many to start and the chance.</param>
+/// <param name="Answer">How many to start and the chance; empty for several patterns.</param>
 /// <param name="Free">Where one more start costs no more steel; empty when nowhere.</param>
 /// <param name="Buy">What to buy, a line each.</param>
 /// <param name="Starts">Starts, chance, bars.</param>
@@ -28,6 +28,9 @@ public sealed record CutShown(string Says, string Svg, ImmutableArray<string> Pl
 /// <param name="Notes">What to know.</param>
 public sealed record StockShown(string Answer, string Free, ImmutableArray<string> Buy, ImmutableArray<StartsShown> Starts, ImmutableArray<CutShown> Cuts, ImmutableArray<string> Notes)
 {
+    /// <summary>Starts and chance of each pattern; empty for one alone.</summary>
+    public ImmutableArray<string> Patterns { get; init; } = [];
+
     /// <summary>Why the count could not be kept in its file; empty when it was.</summary>
     public string NotKept { get; init; } = "";
 }
@@ -94,11 +97,14 @@ public static class DeskStock
             .. new[] { StockText.Price(s), StockText.Straight(answer, units) }.Where(l => l.Length > 0),
         ];
         return new StockShown(
-            s.Patterns.Length == 1 ? StockText.Answer(s) : string.Join(". ", s.Patterns.Select(StockText.Answer)) + ".",
+            s.Patterns.Length == 1 ? StockText.Answer(s) : "",
             s.Patterns.Length == 1 ? StockText.Free(s) : "",
             buy,
             s.Patterns.Length == 1 ? [.. s.Rows.Select(x => new StartsShown(x.Starts, StockText.Percent(x.ChanceShare), x.NewBars, x.Starts == s.Starts ? "laid out" : x.IsFree ? "no more steel" : ""))] : [],
             [.. s.Cuts.Select((c, i) => new CutShown(StockText.Bars(s, c, units), DrawnSheet.Of(BarPicture.Of(s, c), $"Bar {i + 1} with {c.Places.Length} pieces").Svg, [.. c.Places.Take(MostListed).Select((p, j) => $"{j + 1}: {StockText.Place(s, p, units)}{(j < c.SawLines.Length ? "; then saw " + StockText.Cut(c.SawLines[j], s.Room.Kerf, units) : "")}")]))],
-            s.Notes);
+            s.Notes)
+        {
+            Patterns = s.Patterns.Length == 1 ? [] : [.. s.Patterns.Select(StockText.Answer)],
+        };
     }
 }

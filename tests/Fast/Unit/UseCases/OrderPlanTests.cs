@@ -102,6 +102,25 @@ public class OrderPlanTests
     }
 
     [Fact]
+    public void Prices_are_read_from_the_shop_file_and_one_kind_a_bar()
+    {
+        const string Bar = "[[bar]]\nsteel = \"80CrV2\"\nthickness = \"1/4 in\"\nwidth = \"3 in\"\nlength = \"48 in\"\n";
+        var shop = Inputs.ShopReader.Read("tangwright = 1\nmoney = \"EUR\"\n" + Bar + "price = 42.5\n", "shop.toml").Value;
+        Assert.Equal(("EUR", 42.5m, 48.0), (shop.Money, shop.Bars[0].Price!.Value, shop.Bars[0].Length.Inches));
+        Assert.Contains("one for the kilogram", Inputs.ShopReader.Read("tangwright = 1\n" + Bar + "price = 42\nprice_per_kg = 9\n", "shop.toml").Faults[0].Message, StringComparison.Ordinal);
+    }
+
+    // some bars have a price, some none
+    [Fact]
+    public void With_a_price_missing_steel_is_counted_and_that_is_said()
+    {
+        var shop = Hatchet.Shop with { Bars = [new PricedBar("80CrV2", Length.OfMm(6.35), Length.OfMm(76.2), Length.OfInches(24), 1, null)] };
+        var s = BarPlan.Of(Hatchet with { Shop = shop }, Starts(6)).Value;
+        Assert.Contains(s.Notes, n => n.Contains("no price for a bar", StringComparison.Ordinal));
+        Assert.Equal(48, s.Buy.Sum(b => b.Count * b.Length.Inches), 1e-6);
+    }
+
+    [Fact]
     public void Straight_cuts_part_all_pieces_and_the_price_of_that_is_told()
     {
         var request = new StockRequest(6) { Starts = 6, StraightCuts = true };
