@@ -16,7 +16,7 @@ internal static class CuttingStock
             var parts = name.Split(':');
             var cases = CuttingCase.Read(folder, parts[0]);
             if (parts.Length > 2) cases = [.. cases.Skip(int.Parse(parts[1], CultureInfo.InvariantCulture)).Take(int.Parse(parts[2], CultureInfo.InvariantCulture))];
-            var work = parts.Length > 3 ? double.Parse(parts[3], CultureInfo.InvariantCulture) : 10;
+            var work = parts.Length > 3 ? int.Parse(parts[3], CultureInfo.InvariantCulture) : 10;
             var (proven, known, all) = (0, 0, Stopwatch.StartNew());
             foreach (var c in cases)
             {

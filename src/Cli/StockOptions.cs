@@ -16,6 +16,7 @@ internal sealed class StockOptions
     private readonly Option<string?> _clearance = new("--clearance") { Description = "least distance between pieces; else the kerf of the first saw and twice the shop's allowance beside a piece", HelpName = "LENGTH" };
     private readonly Option<string[]> _with = new("--with") { Description = "another plan of the same order and how many good ones, once for each; pieces of one steel and thickness share bars", HelpName = "PLAN=N" };
     private readonly Option<bool> _straight = new("--straight-cuts") { Description = "lay the pieces so that straight cuts across the bar part them, and say what that costs" };
+    private readonly Option<string?> _service = new("--service") { Description = "a service cuts, no saw: " + string.Join(", ", StockRequest.Services), HelpName = "NAME" };
     private readonly Option<string?> _sheet = new("--sheet") { Description = "lay the pieces by search on sheets of this size, or on bars wide enough for several rows: width, then length along the grain", HelpName = "\"W x L\"" };
     private Option<int>? _seed;
     private readonly Option<bool> _across = new("--across") { Description = "on sheets pieces may also lie across the grain" };
@@ -31,7 +32,7 @@ internal sealed class StockOptions
     public void AddTo(Command c, Option<int> seed)
     {
         _seed = seed;
-        Option[] all = [_good, _chance, _yield, _start, _bars, _clearance, _with, _straight, _sheet, _across, _search, _seconds, _over];
+        Option[] all = [_good, _chance, _yield, _start, _bars, _clearance, _with, _straight, _service, _sheet, _across, _search, _seconds, _over];
         foreach (var o in all) c.Options.Add(o);
     }
 
@@ -54,6 +55,7 @@ internal sealed class StockOptions
             Seed = p.GetValue(_seed!),
             MayTurnOver = p.GetValue(_over),
             StraightCuts = p.GetValue(_straight),
+            Service = p.GetValue(_service),
             With = [.. with.Select(w => w.Value)],
             Solver = static () => new BarSolver(),
         });

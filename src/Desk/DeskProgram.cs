@@ -22,7 +22,7 @@ internal static class DeskProgram
             return 0;
         }
 
-        var folder = DeskFolder.Of(request.Folder, Slower);
+        var folder = DeskFolder.Of(request.Folder, Slower, static () => new Planners.BarSolver());
         if (!folder.IsGood) return Say(folder.Faults[0]);
         using var open = folder.Value;
         await using var app = await Started(open, request.Port ?? DeskRequest.UsualPort) ?? (request.Port is null ? await Started(open, 0) : null);

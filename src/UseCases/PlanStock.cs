@@ -56,7 +56,7 @@ public static class PlanStock
             : request.Solver is { } solver ? OrderPlan.Of(items, solver(), request.Stop)
             : throw new InvalidOperationException("an order of several plans needs a solver");
 
-    /// <summary>Writes each way of cutting a bar as a drawing for a cutting service: bar, outlines and holes at true size, mm; the service allows for its own kerf.</summary>
+    /// <summary>Writes each way of cutting a bar as a drawing: bar, outlines and holes at true size, mm; for a service named with lead-ins and with steel to grind off.</summary>
     /// <param name="answer">The bars.</param>
     /// <param name="planPath">The plan file, for the names.</param>
     /// <param name="folder">Where to; null: beside the plan.</param>
@@ -66,28 +66,12 @@ public static class PlanStock
         var into = folder ?? System.IO.Path.GetDirectoryName(planPath) ?? "";
         var files = answer.Stock.Cuts.SelectMany((cut, i) =>
         {
-            var drawing = Drawing(answer.Stock.Patterns, cut, i + 1);
+            var drawing = BarDrawing.Of(answer.Stock, cut, i + 1);
             var name = System.IO.Path.Combine(into, $"{OpenWork.Stem(planPath)}-bar-{i + 1}");
             return new[] { new OutputFile(name + ".dxf", Encoding.UTF8.GetBytes(DxfWriter.Write(drawing))), new OutputFile(name + ".svg", Encoding.UTF8.GetBytes(SvgWriter.Write(drawing))) };
         }).ToArray();
         var faults = OutputFolder.Write(files, overwrite);
         return faults.Length > 0 ? Checked<WrittenDrawings>.Bad(faults) : Checked<WrittenDrawings>.Good(new WrittenDrawings([.. files.Select(f => f.Path)]));
-    }
-
-    private static FlatDrawing Drawing(ImmutableArray<StockPattern> patterns, BarCut cut, int number)
-    {
-        var (paths, circles) = (ImmutableArray.CreateBuilder<DrawnPath>(), ImmutableArray.CreateBuilder<DrawnCircle>());
-        paths.Add(new DrawnPath("BAR", Path.Polygon(new(0, 0), new(cut.Length.Mm, 0), new(cut.Length.Mm, cut.Width.Mm), new(0, cut.Width.Mm))));
-        for (var i = 0; i < cut.Places.Length; i++)
-        {
-            var p = cut.Places[i];
-            var r = patterns[p.Pattern].Results;
-            var turn = Lies.Turn(p.Lie, r.Plan.Outline.Bounds).Then(Transform.Shift(new Point(p.AlongMm, p.UpMm)));
-            paths.Add(new DrawnPath("OUTLINE", r.Plan.Outline.Transformed(turn)));
-            foreach (var h in r.Holes) circles.Add(new DrawnCircle("HOLES", $"{i + 1}-{h.Name}", turn.Map(h.MadeAt), h.MadeDiameter.Mm));
-        }
-
-        return new FlatDrawing($"{string.Join(", ", patterns.Select(p => $"{p.Results.Plan.Name} rev {p.Results.Plan.Revision}"))}, bar {number}", paths.ToImmutable(), circles.ToImmutable());
     }
 }
 

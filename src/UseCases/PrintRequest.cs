@@ -24,6 +24,9 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
     /// <summary>Pieces wanted, for a buy list and a cut map; null: neither.</summary>
     public StockRequest? Stock { get; init; }
 
+    /// <summary>The bars where they are laid out already; null: they are laid out from <see cref="Stock"/>.</summary>
+    internal StockPlan? Planned { get; init; }
+
     /// <summary>The paper of a name; null when there is none.</summary>
     internal static PaperSize? PaperOf(string name, Length? rollWidth) => name.ToLowerInvariant() switch
     {
@@ -72,6 +75,7 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
         }
 
         var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))) };
+        if (Planned is not null) return Checked<SheetRequest>.Good(request with { Stock = Planned });
         return Stock is null ? Checked<SheetRequest>.Good(request) : PlanStock.Of(work, results, Stock).Then(s => Checked<SheetRequest>.Good(request with { Stock = s.Stock }));
     }
 

@@ -39,13 +39,13 @@ public static class StockJson
             w.Number("thickness_mm", b.Thickness.Mm);
             w.Number("width_mm", b.Width.Mm);
             w.Number("length_mm", b.Length.Mm);
-            w.Number("price", b.Price);
+            w.Number("price", (double?)b.Price);
             w.WriteNumber("pieces_in_bar", b.MostInBar);
             w.WriteNumber("pieces_in_bar_end_to_end", b.StraightInBar);
         });
         w.Number("buy_mass_g", s.Mass?.Grams);
         w.Number("bars_end_to_end", s.StraightBars);
-        w.Number("price", s.Price);
+        w.Number("price", (double?)s.Price);
         w.WriteString("money", s.Money);
         w.List("patterns", s.Patterns, p =>
         {
@@ -54,15 +54,16 @@ public static class StockJson
             w.WriteNumber("good", p.Good);
             w.WriteNumber("starts", p.Starts);
             w.Number("chance", p.ChanceShare);
-            w.Number("steel_price_of_good_piece", p.SteelPrice);
+            w.Number("steel_price_of_good_piece", (double?)p.SteelPrice);
         });
         w.WriteBoolean("proven", s.IsLeast);
+        w.WriteString("service", s.Service?.Name);
         w.WriteBoolean("straight_cuts", s.IsByStraightCuts);
         if (answer.Free is { } free)
         {
             w.WriteNumber("bars_without_straight_cuts", free.Buy.Sum(b => b.Count));
             w.Number("new_steel_without_straight_cuts_mm", free.Buy.Sum(b => b.Count * b.Length.Mm));
-            w.Number("price_without_straight_cuts", free.Price);
+            w.Number("price_without_straight_cuts", (double?)free.Price);
         }
 
         w.List("cuts", s.Cuts, c => WriteCut(w, s, c));

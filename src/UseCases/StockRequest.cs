@@ -31,6 +31,12 @@ public sealed record StockRequest(int Good)
     /// <summary>Pieces must lie so that straight cuts part them.</summary>
     public bool StraightCuts { get; init; }
 
+    /// <summary>Services that can be named.</summary>
+    public static ImmutableArray<string> Services => [.. HiredCut.All.Select(s => s.Name)];
+
+    /// <summary>Who cuts instead of a saw, "laser"; null: a saw.</summary>
+    public string? Service { get; init; }
+
     /// <summary>Other plans in the same order; empty: this one alone.</summary>
     public ImmutableArray<StockWith> With { get; init; } = [];
 
@@ -73,6 +79,7 @@ public sealed record StockRequest(int Good)
             MayTurnOver = MayTurnOver,
             StraightCuts = StraightCuts,
             Sheet = Sheet is null ? null : Searched(unitMm, faults),
+            Service = Service is null ? null : Of(Service, faults),
         };
         return faults.Count > 0 ? Checked<StockWanted>.Bad(faults) : Checked<StockWanted>.Good(wanted);
     }
@@ -108,6 +115,13 @@ public sealed record StockRequest(int Good)
             MayLieAcross = MayLieAcross,
             Effort = Seconds is not { } seconds ? effort : effort with { Searches = Environment.ProcessorCount, ClockShare = () => TimeProvider.System.GetElapsedTime(started).TotalSeconds / seconds },
         };
+    }
+
+    private static HiredCut? Of(string name, List<Fault> faults)
+    {
+        var service = HiredCut.All.FirstOrDefault(s => string.Equals(s.Name, name.Trim(), StringComparison.OrdinalIgnoreCase));
+        if (service is null) faults.Add(Fault.OfFile("--service", $"\"{name}\" is no service known here", "choose from: " + string.Join(", ", HiredCut.All.Select(s => s.Name)) + "; for another give the clearance: --clearance \"5 mm\""));
+        return service;
     }
 
     private static Length Size(string option, string text, double unitMm, List<Fault> faults)

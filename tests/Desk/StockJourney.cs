@@ -41,4 +41,28 @@ public sealed class StockJourney(Chromium chromium, DeskOnScratch desk) : Journe
         await page.GetByRole(AriaRole.Button, new() { Name = "Lay out the bars" }).ClickAsync();
         await page.GetByText("in a bar").First.WaitForAsync();
     }
+
+    [Fact]
+    public async Task Two_plans_are_laid_out_together_and_the_counts_are_kept()
+    {
+        var stem = Desk.PutExample("skeleton-hatchet");
+        var other = Desk.PutExample("skeleton-knife");
+        var page = await Open($"plan/{stem}/stock");
+        await page.GetByLabel("Good pieces wanted").FillAsync("4");
+        await page.GetByText("Other plans of this folder in the same order").ClickAsync();
+        await page.GetByLabel($"Good pieces of {other}", new() { Exact = true }).FillAsync("two");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Lay out the bars" }).ClickAsync();
+        await page.GetByText("write how many, as 6, or nothing").WaitForAsync();
+        await page.GetByLabel($"Good pieces of {other}", new() { Exact = true }).FillAsync("2");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Lay out the bars" }).ClickAsync();
+        await page.GetByText("Skeleton knife 160, revision A: start 3").WaitForAsync();
+
+        // another page, opened afresh, asks the same; the sheets know the order
+        await page.ReloadAsync();
+        await page.GetByText("Skeleton knife 160, revision A: start 3").WaitForAsync();
+        Assert.Equal("2", await page.GetByLabel($"Good pieces of {other}", new() { Exact = true }).InputValueAsync());
+        await page.GetByRole(AriaRole.Link, new() { Name = "tags for bars and drops" }).ClickAsync();
+        await page.GetByRole(AriaRole.Heading, new() { Name = "Bar and drop tags" }).WaitForAsync();
+        await page.Locator("svg").GetByText("heat number").First.WaitForAsync();
+    }
 }

@@ -57,8 +57,8 @@ public static class BarTags
         foreach (var (p, first, last) in bar.Pieces.Take(3))
         {
             var numbers = first == last ? $"piece {first}" : $"pieces {first} to {last}";
-            canvas.Fitted(isShort ? $"{p.Results.Plan.Name} {p.Results.Plan.Revision}, {numbers}" : $"{p.Results.Plan.Name}", new Point(box.MinX, y -= 6), box.Width, Canvas.TextMm, bold: true);
-            if (!isShort) canvas.Fitted($"revision {p.Results.Plan.Revision}, {numbers}", new Point(box.MinX, y -= 4.6), box.Width, Canvas.TextMm);
+            canvas.Fitted(isShort ? $"{p.Results.Plan.Name} {p.Results.Plan.Revision}, {numbers}" : $"{p.Results.Plan.Name}", new Point(box.MinX, y -= 5.4), box.Width, Canvas.TextMm, bold: true);
+            if (!isShort) canvas.Fitted($"revision {p.Results.Plan.Revision}, {numbers}", new Point(box.MinX, y -= 5), box.Width, Canvas.TextMm);
         }
 
         if (bar.Pieces.Length > 3) canvas.Fitted($"and {bar.Pieces.Length - 3} more patterns: cut map, bar {bar.Number}", new Point(box.MinX, y - 4), box.Width, Canvas.SmallMm);

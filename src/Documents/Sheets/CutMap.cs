@@ -29,7 +29,7 @@ public static class CutMap
     public static ImmutableArray<Sheet> Draw(SheetRequest request)
     {
         if (request.Stock is not { } s) return [];
-        var line = $"Lay the template down at the places given: along from the bar's left end, up from its lower long edge, both to the box around the piece. At least {FigureText.Size(s.Room.Clearance, request.Units, brief: true)} between pieces.";
+        var line = s.Service is { } service ? $"Cut by {service.Words} from the drawing of the same name (tangwright stock --drawing --service {service.Name}). Places are of the finished pieces. At least {FigureText.Size(s.Room.Clearance, request.Units, brief: true)} between them." : $"Lay the template down at the places given: along from the bar's left end, up from its lower long edge, both to the box around the piece. At least {FigureText.Size(s.Room.Clearance, request.Units, brief: true)} between pieces.";
         var first = SheetTop.New(request, Key, Title, Title, line);
         var scale = BarView.ScaleFor(s.Cuts.Max(c => c.Length.Mm), first.Room.Width);
         first.Canvas.Scale = ScaleName(scale);
@@ -40,17 +40,21 @@ public static class CutMap
             return sheet;
         }
 
-        return Flow.Over(first, Next, head: null, s.Cuts.SelectMany((c, i) => Rows(request, c, i + 1, scale)).Prepend(Cautions(first.Room.Width)), after: Notes.Draw);
+        return Flow.Over(first, Next, head: null, s.Cuts.SelectMany((c, i) => Rows(request, c, i + 1, scale)).Prepend(Cautions(request, first.Room.Width)), after: Notes.Draw);
     }
 
-    private static FlowRow Cautions(double width)
+    private const string HeatCaution = "Plasma arc, flame or beam: shade for the eyes by the process, all skin covered, dry gloves, nobody else in sight of the arc. Fume drawn off at the cut: that of stainless and of coated steel is poisonous. Nothing that burns within 10 m, a fire watch after. The cut edge stays hot, and is hard: it dulls files and drills.";
+    private const string JetCaution = "A waterjet cuts flesh like steel and drives grit into it: hands stay out; any wound by the jet goes to hospital at once.";
+
+    private static FlowRow Cautions(SheetRequest request, double width)
     {
-        var lines = TextSpace.Lines(Caution, width - 4, Canvas.TextMm, bold: false, mostLines: 12);
+        var text = request.Stock!.Service switch { null => Caution, { IsHot: true } => HeatCaution + " " + Caution, _ => JetCaution + " " + Caution };
+        var lines = TextSpace.Lines(text, width - 4, Canvas.TextMm, bold: false, mostLines: 16);
         var height = (lines.Length * TextSpace.LineMm(Canvas.TextMm)) + 3;
         return new FlowRow(height + 2, (canvas, box) =>
         {
             canvas.Frame4(new Box(box.MinX, box.MaxY - height, box.MaxX, box.MaxY), Pen.Wide);
-            canvas.Wrapped(Caution, new Point(box.MinX + 2, box.MaxY - 1), width - 4, mostLines: 12);
+            canvas.Wrapped(text, new Point(box.MinX + 2, box.MaxY - 1), width - 4, mostLines: 16);
         });
     }
 
@@ -66,7 +70,7 @@ public static class CutMap
             var bar = cut.Rack is { } rack ? "from the rack: " + rack.Name : cut.Count == 1 ? "new" : "new, all alike";
             canvas.Fitted($"{NumberedBar.Words(s, number - 1)}, {bar}", new Point(box.MinX, box.MaxY - 8.5), box.Width, Canvas.LargeMm, bold: true);
             canvas.Fitted($"{(s.Patterns.Length > 1 ? $"{cut.Steel} {Size(cut.Thickness)} × " : "")}{Size(cut.Width)} × {Size(cut.Length)}: {StockWords.Pieces(s, cut)}", new Point(box.MinX, box.MaxY - 14.5), box.Width, Canvas.TextMm);
-            canvas.Fitted($"square cut past the row at {Size(cut.Row)}; drop {Size(cut.Drop)}", new Point(box.MinX, box.MaxY - 20), box.Width, Canvas.TextMm);
+            canvas.Fitted($"{(s.Service is null ? "square cut past the row" : "row ends")} at {Size(cut.Row)}; drop {Size(cut.Drop)}", new Point(box.MinX, box.MaxY - 20), box.Width, Canvas.TextMm);
             BarView.Draw(canvas, s, cut, new Point(box.MinX, box.MaxY - 22.5 - height), scale);
         });
         yield return new FlowRow(5, (canvas, box) =>

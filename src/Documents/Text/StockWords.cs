@@ -17,7 +17,7 @@ public static class StockWords
     };
 
     /// <summary>"126.00 EUR"; without a name of the money just the number.</summary>
-    public static string Money(double amount, string money) => $"{Shown.Number(amount, 2)} {money}".TrimEnd();
+    public static string Money(decimal amount, string money) => $"{Shown.Number((double)amount, 2)} {money}".TrimEnd();
 
     /// <summary>"10.3".</summary>
     public static string Tenths(double number) => Shown.Number(number, 1);

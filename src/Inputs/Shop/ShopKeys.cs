@@ -109,9 +109,9 @@ public static class ShopKeys
             Must("bar", "steel", "text", "Name of its steel, as in the plan", "\"80CrV2\""),
             Must("bar", "thickness", "length", "Its thickness", "\"1/4 in\""),
             Must("bar", "width", "length", "Its width", "\"3 in\""),
-            May("bar", "length", "length", "Its length; needed with price", "any length asked for", "\"48 in\""),
+            Must("bar", "length", "length", "Its length", "\"48 in\""),
             May("bar", "price", "number", "What one bar costs", "", "42"),
-            May("bar", "price_per_kg", "number", "What a kilogram costs, when there is no price for the bar", "", "9.50"),
+            May("bar", "price_per_kg", "number", "What a kilogram costs, when there is no price for the bar; holds for other lengths too", "", "9.5"),
             May("starts", "yield", "number", "Share of started pieces that come out good, 0.05 to 1", "0.9 is assumed, and said", "0.95"),
             May("starts", "chance", "number", "Chance of enough good pieces that you ask for, under 1", "0.9", "0.95"),
         ]);

@@ -268,8 +268,7 @@ public static partial class ShopReader
         var (thickness, width, length) = (f.Length("thickness"), f.Length("width"), f.Length("length"));
         var (price, perKg) = (f.Number("price", 0.001, 1e6), f.Number("price_per_kg", 0.001, 1e5));
         if (price is not null && perKg is not null) f.Fault("price_per_kg", "a price for the bar and one for the kilogram", "write one of the two");
-        if (price is not null && length is null && !f.Has("length")) f.Fault("price", "a price for a bar without its length", "add length, or write price_per_kg");
-        return steel is null || thickness is null || width is null ? null : new PricedBar(steel, thickness.Value, width.Value, length, price, perKg);
+        return steel is null || thickness is null || width is null || length is null ? null : new PricedBar(steel, thickness.Value, width.Value, length.Value, (decimal?)price, (decimal?)perKg);
     }
 
     private static Saw? ReadSaw(Fields f)

@@ -31,14 +31,18 @@ public sealed class DeskFolder : IDisposable
     /// <summary>The folder, full path, links followed.</summary>
     public string Root { get; }
 
+    /// <summary>What chooses among ways of filling bars when several plans are laid out together; null: none at hand.</summary>
+    public Func<Core.IBarSolver>? Solver { get; init; }
+
     /// <summary>Opens a folder.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="slower">Added to every calculation: to try how the desk feels on a slow computer.</param>
-    public static Checked<DeskFolder> Of(string folder, TimeSpan slower = default)
+    /// <param name="solver">What chooses among ways of filling bars.</param>
+    public static Checked<DeskFolder> Of(string folder, TimeSpan slower = default, Func<Core.IBarSolver>? solver = null)
     {
         if (!System.IO.Directory.Exists(folder)) return Checked<DeskFolder>.Bad(Fault.OfFile(folder, "no such folder or plan", "name a folder, or a plan file in one"));
         var full = System.IO.Path.TrimEndingDirectorySeparator(System.IO.Path.GetFullPath(folder));
-        return Checked<DeskFolder>.Good(new DeskFolder(System.IO.Directory.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full, slower));
+        return Checked<DeskFolder>.Good(new DeskFolder(System.IO.Directory.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full, slower) { Solver = solver });
     }
 
     /// <summary>The plans in the folder, by name.</summary>
@@ -78,6 +82,7 @@ public sealed class DeskFolder : IDisposable
                 var opened = PlanOnDesk.Open(path, _slower);
                 if (!opened.IsGood) return opened;
                 _open.Add(path, opened.Value);
+                opened.Value.StockAsked = OrderBeside.Read(path, this);
                 _shopSeen[opened.Value] = ShopInUse.Stamp(path);
                 return opened;
             }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using Tangwright.Core;
 using Tangwright.Documents;
 using Tangwright.Foundation;
@@ -19,13 +20,20 @@ public sealed record StartsShown(int Starts, string Chance, int NewBars, string 
 public sealed record CutShown(string Says, string Svg, ImmutableArray<string> Places);
 
 /// <summary>Bars as the page shows them.</summary>
-/// <param name="Answer">How many to start and the chance.</param>
+/// <param name="Answer">How many to start and the chance; empty for several patterns.</param>
 /// <param name="Free">Where one more start costs no more steel; empty when nowhere.</param>
 /// <param name="Buy">What to buy, a line each.</param>
 /// <param name="Starts">Starts, chance, bars.</param>
 /// <param name="Cuts">How the bars are cut.</param>
 /// <param name="Notes">What to know.</param>
-public sealed record StockShown(string Answer, string Free, ImmutableArray<string> Buy, ImmutableArray<StartsShown> Starts, ImmutableArray<CutShown> Cuts, ImmutableArray<string> Notes);
+public sealed record StockShown(string Answer, string Free, ImmutableArray<string> Buy, ImmutableArray<StartsShown> Starts, ImmutableArray<CutShown> Cuts, ImmutableArray<string> Notes)
+{
+    /// <summary>Starts and chance of each pattern; empty for one alone.</summary>
+    public ImmutableArray<string> Patterns { get; init; } = [];
+
+    /// <summary>Why the count could not be kept in its file; empty when it was.</summary>
+    public string NotKept { get; init; } = "";
+}
 
 /// <summary>The page of bars.</summary>
 public static class DeskStock
@@ -36,19 +44,42 @@ public static class DeskStock
     /// <summary>Most pieces of a bar listed on the page.</summary>
     private const int MostListed = 60;
 
-    /// <summary>Works it out for the plan as it stands and keeps the question for the sheets.</summary>
+    private static readonly ConditionalWeakTable<Results, LaidOut> Known = [];
+
+    /// <summary>Works it out for the plan as it stands and keeps the question for the sheets, also in a file beside the plan.</summary>
+    /// <param name="desk">The plan.</param>
+    /// <param name="request">What is asked.</param>
     public static Checked<StockShown> Of(PlanOnDesk desk, StockRequest request)
     {
-        desk.StockAsked = request;
-        return PlanStock.Of(desk.Results, request).Then(a => Checked<StockShown>.Good(Shown(a)));
+        desk.StockAsked = request with { Stop = default };
+        var answer = PlanStock.Of(desk.Results, request);
+        if (!answer.IsGood) return Checked<StockShown>.Bad(answer.Faults);
+        Known.AddOrUpdate(desk.Results, new LaidOut(desk.StockAsked, Stamps(request), answer.Value.Stock));
+        var kept = OrderBeside.Write(desk.Path, request);
+        return Checked<StockShown>.Good(Shown(answer.Value) with { NotKept = kept.IsEmpty ? "" : $"{kept[0].Message}: the count is forgotten when the desk is closed." });
     }
+
+    /// <summary>The other plans of the folder, that can be laid out together with this one.</summary>
+    public static ImmutableArray<string> Others(DeskFolder folder, PlanOnDesk desk) => [.. folder.Plans().Select(p => p.Stem).Where(s => s != desk.Stem)];
 
     /// <summary>Whether a plan says how long its bars are.</summary>
     public static string BarSaid(PlanOnDesk desk) => desk.Results.Plan.Stock.Length is { } l ? Foundation.Shown.Both(l) : "";
 
     /// <summary>The print request with the bars last asked for, where they can be had.</summary>
     internal static PrintRequest Asked(PlanOnDesk desk, PrintRequest print)
-        => print.Stock is null && desk.StockAsked is { } asked && PlanStock.Of(desk.Results, asked).IsGood ? print with { Stock = asked } : print;
+    {
+        if (print.Stock is not null || desk.StockAsked is not { } asked) return print;
+        if (Known.TryGetValue(desk.Results, out var there) && ReferenceEquals(there.Asked, asked) && there.Stamps == Stamps(asked)) return print with { Stock = asked, Planned = there.Plan };
+        var answer = PlanStock.Of(desk.Results, asked);
+        if (!answer.IsGood) return print;
+        Known.AddOrUpdate(desk.Results, new LaidOut(asked, Stamps(asked), answer.Value.Stock));
+        return print with { Stock = asked, Planned = answer.Value.Stock };
+    }
+
+    /// <summary>When the other plans were last changed.</summary>
+    private static string Stamps(StockRequest request) => string.Join(' ', request.With.Select(w => System.IO.File.GetLastWriteTimeUtc(w.PlanPath).Ticks));
+
+    private sealed record LaidOut(StockRequest Asked, string Stamps, StockPlan Plan);
 
     /// <summary>Whether only sheets of bars are meant.</summary>
     internal static bool IsOfBars(ImmutableArray<string> sheets) => sheets.All(s => s is BuyList.Key or CutMap.Key or BarTags.Key);
@@ -66,11 +97,14 @@ public static class DeskStock
             .. new[] { StockText.Price(s), StockText.Straight(answer, units) }.Where(l => l.Length > 0),
         ];
         return new StockShown(
-            s.Patterns.Length == 1 ? StockText.Answer(s) : string.Join(". ", s.Patterns.Select(StockText.Answer)) + ".",
+            s.Patterns.Length == 1 ? StockText.Answer(s) : "",
             s.Patterns.Length == 1 ? StockText.Free(s) : "",
             buy,
             s.Patterns.Length == 1 ? [.. s.Rows.Select(x => new StartsShown(x.Starts, StockText.Percent(x.ChanceShare), x.NewBars, x.Starts == s.Starts ? "laid out" : x.IsFree ? "no more steel" : ""))] : [],
             [.. s.Cuts.Select((c, i) => new CutShown(StockText.Bars(s, c, units), DrawnSheet.Of(BarPicture.Of(s, c), $"Bar {i + 1} with {c.Places.Length} pieces").Svg, [.. c.Places.Take(MostListed).Select((p, j) => $"{j + 1}: {StockText.Place(s, p, units)}{(j < c.SawLines.Length ? "; then saw " + StockText.Cut(c.SawLines[j], s.Room.Kerf, units) : "")}")]))],
-            s.Notes);
+            s.Notes)
+        {
+            Patterns = s.Patterns.Length == 1 ? [] : [.. s.Patterns.Select(StockText.Answer)],
+        };
     }
 }

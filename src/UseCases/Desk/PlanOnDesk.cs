@@ -73,7 +73,7 @@ public sealed partial class PlanOnDesk : IDisposable
     /// <summary>The desk's own version where the file was changed elsewhere at the same time: drawn pale behind; null when there is none.</summary>
     public Results? Pale { get; private set; }
 
-    /// <summary>The bars last asked for; null when nobody asked. It is not kept in the file.</summary>
+    /// <summary>The bars last asked for; null when nobody asked. Kept in a file beside the plan, not in the plan.</summary>
     public StockRequest? StockAsked { get; set; }
 
     /// <summary>Whether something is held and being moved.</summary>

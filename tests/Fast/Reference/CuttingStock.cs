@@ -7,7 +7,7 @@ namespace Tangwright.Tests.Reference;
 /// <summary>Fewest bars against public sets (see the folder's page): the number known, or fewer, and proven.</summary>
 public class CuttingStock
 {
-    // triplets: made so that n/3 bars are the fewest (E. Falkenauer 1996); u250: the set's own numbers, for three of them later ones are lower
+    // triplets: made so that n/3 bars are the fewest (E. Falkenauer 1996); u250: the set's own numbers, two of them are beaten by one bar
     [Theory]
     [InlineData("falkenauer-binpack5.txt", 0, 20)]
     [InlineData("falkenauer-binpack6.txt", 1, 1)]

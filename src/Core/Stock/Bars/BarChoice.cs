@@ -8,7 +8,7 @@ namespace Tangwright.Core;
 /// <param name="Width">Width.</param>
 /// <param name="Length">Length.</param>
 /// <param name="Price">What a new one costs; null when not known.</param>
-internal sealed record BarKind(RackBar? Rack, Length Width, Length Length, double? Price);
+internal sealed record BarKind(RackBar? Rack, Length Width, Length Length, decimal? Price);
 
 /// <summary>A bar chosen, and how many of each pattern come out of it.</summary>
 /// <param name="Kind">Kind of bar.</param>
@@ -51,7 +51,7 @@ internal sealed class BarChoice
 
             // the rack is nearly free: a small bar of it before a large one
             var area = kind.Width.Mm * kind.Length.Mm;
-            var cost = (long)Math.Max(1, Math.Round(kind.Rack is not null ? area / 1e4 : isPriced ? kind.Price!.Value * 1000 : area));
+            var cost = (long)Math.Max(1, Math.Round(kind.Rack is not null ? area / 1e4 : isPriced ? (double)kind.Price!.Value * 1000 : area));
             foreach (var (counts, layout) in table.Full(kind.Length.Mm - (2 * _room.End.Mm)))
             {
                 fillings.Add(new BarFilling(k, counts, cost));

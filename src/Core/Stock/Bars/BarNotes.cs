@@ -14,7 +14,12 @@ internal static class BarNotes
         foreach (var y in yields.Distinct()) notes.Add($"Yield {Percent(y.Share)}, {y.Says}. Chances hold for pieces that fail one by one; a whole load spoilt at once is not in them.");
         notes.Add($"Between pieces at least {Shown.Both(room.Clearance)}: {room.Says}. At a bar's end {Shown.Both(room.End)}, at its long edges {Shown.Both(room.Edge)}.");
         if (!many && cuts.All(c => c.IsShortest)) notes.Add(bySaw ? "No row of these pieces that straight cuts can part is shorter, on heights half a millimetre apart." : "No row of these pieces is shorter, as long as they lie along the bar on heights half a millimetre apart and can be slid apart along it.");
-        if (bySaw) notes.Add(Lines(cuts, room));
+        if (items[0].Wanted.Service is { } service)
+        {
+            notes.Add($"The drawing for the service holds each outline {Shown.Both(service.Edge)} larger all round, to be ground off: a cut edge is hard, tapered or rough. The kerf lies outside the outlines and inside the holes; it is usually {Shown.Both(service.Kerf)} wide, {Shown.Both(service.LeastKerf)} to {Shown.Both(service.MostKerf)} ({HiredCut.Source}). Ask for the service's own.");
+            notes.Add($"Holes smaller than the steel is thick are marked to be drilled later ({SourceTag.CommonPractice}).");
+        }
+        else if (bySaw) notes.Add(Lines(cuts, room));
         else if (cuts.Any(c => Overlap(c, items))) notes.Add("Where pieces overlap along the bar no square cut parts them: the saw must follow the gap between them. See that its throat and blade can.");
         if (cuts.Any(c => c.Places.Any(p => Lies.IsOver(p.Lie)))) notes.Add("Some pieces lie with the back face up: mark them from a mirrored template.");
         if (items.Any(i => i.Results.Plan.Layout.DrilledIn == DrilledIn.Bar) && cuts.Any(c => c.Places.Any(p => p.Lie != Lie.Plain))) notes.Add("The hole table measures a piece that lies plain in its bar. Saw turned pieces off first, then drill them.");

@@ -40,7 +40,7 @@ public static class BarPlan
         var fromRack = starts - rest;
         var prices = lengths.ToDictionary(l => l.Mm, l => BarPrices.Of(r.Shop, r.Plan.Stock, r.Steel?.Density?.Value, width, l));
         var isPriced = prices.Values.All(p => p is not null);
-        var kinds = lengths.Select(l => (LengthMm: l.Mm, Holds: Most(lanes[width.Mm], l), Cost: isPriced ? prices[l.Mm]!.Value : l.Mm)).Where(k => k.Holds > 0).OrderByDescending(k => k.LengthMm).ToImmutableArray();
+        var kinds = lengths.Select(l => (LengthMm: l.Mm, Holds: Most(lanes[width.Mm], l), Cost: isPriced ? (double)prices[l.Mm]!.Value : l.Mm)).Where(k => k.Holds > 0).OrderByDescending(k => k.LengthMm).ToImmutableArray();
         if (kinds.IsEmpty && rest > 0) return Bad($"not one piece, {Shown.Both(r.Outline.Length)} long with {Shown.Both(room.End)} at each end, comes out of the longest bar, {Shown.Both(Length.OfMm(longest))}", $"give bars at least {Shown.Both(r.Outline.Length + (room.End * 2))} long");
         var bars = FewestBars.Of(kinds, Math.Max(1, rest + MostRowsAfter));
         var counts = bars.Counts(rest);
@@ -57,7 +57,7 @@ public static class BarPlan
         var straight = kinds.IsEmpty ? 0 : Straight(Length.OfMm(kinds[0].LengthMm));
         var steel = Length.OfMm(bars.For(rest).LengthMm);
         ImmutableArray<BarsToBuy> buy = [.. kinds.Select((k, i) => new BarsToBuy(counts[i], Length.OfMm(k.LengthMm), k.Holds, Straight(Length.OfMm(k.LengthMm))) { Width = width, Steel = r.Plan.Stock.Steel, Thickness = r.Plan.Stock.Thickness, Price = prices[k.LengthMm] }).Where(b => b.Count > 0)];
-        double? price = buy.All(b => b.Price is not null) && (buy.Length > 0 || !r.Shop.Bars.IsEmpty) ? buy.Sum(b => b.Count * b.Price!.Value) : null;
+        decimal? price = buy.All(b => b.Price is not null) && (buy.Length > 0 || !r.Shop.Bars.IsEmpty) ? buy.Sum(b => b.Count * b.Price!.Value) : null;
         var rows = Rows().ToImmutableArray();
         var row = rows.First(x => x.Starts == starts);
         return Checked<StockPlan>.Good(new StockPlan(
@@ -77,6 +77,7 @@ public static class BarPlan
             Price = price,
             Money = r.Shop.Money,
             IsByStraightCuts = wanted.StraightCuts,
+            Service = wanted.Service,
         });
 
         bool Fits(Length w, Length l) => w.Mm - (2 * room.Edge.Mm) >= r.Outline.Height.Mm - 1e-9 && l >= r.Outline.Length + (room.End * 2);
@@ -130,7 +131,7 @@ public static class BarPlan
     internal static ImmutableArray<Length> Lengths(Results r, StockWanted wanted)
     {
         if (!wanted.Bars.IsDefaultOrEmpty) return [.. wanted.Bars.Distinct()];
-        var listed = BarPrices.Offered(r.Shop, r.Plan.Stock).Where(b => r.Plan.Stock.Width is { } w && BarPrices.Near(b.Width, w) && b.Length is not null).Select(b => b.Length!.Value);
+        var listed = BarPrices.Offered(r.Shop, r.Plan.Stock).Where(b => r.Plan.Stock.Width is { } w && BarPrices.Near(b.Width, w) ).Select(b => b.Length);
         return [.. (r.Plan.Stock.Length is { } l ? listed.Prepend(l) : listed).DistinctBy(x => Math.Round(x.Mm, 2))];
     }
 
@@ -139,6 +140,7 @@ public static class BarPlan
     {
         var saw = r.Shop.Saws.FirstOrDefault();
         var end = r.Plan.Layout.EndAllowance ?? r.Shop.EndAllowance;
+        if (wanted.Service is { } service && wanted.Clearance is null) return new BarRoom(service.Clearance, service.MostKerf, end, Length.Max(r.Shop.BarEdge, service.Edge), $"kerf of {service.Words} up to {Shown.Both(service.MostKerf)}, and {Shown.Both(service.Edge)} of cut edge to grind off on each side of it");
         if (wanted.Clearance is { } c) return new BarRoom(c, saw?.Kerf ?? c, end, r.Shop.BarEdge, "as asked for");
         return saw is null ? null : new BarRoom(saw.Kerf + (r.Shop.EdgeMargin * 2), saw.Kerf, end, r.Shop.BarEdge, $"kerf of the {saw.Name}, {Shown.Both(saw.Kerf)}, and {Shown.Both(r.Shop.EdgeMargin)} to grind off on each side of it");
     }

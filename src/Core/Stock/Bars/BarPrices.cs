@@ -5,18 +5,18 @@ namespace Tangwright.Core;
 /// <summary>What bars cost by the shop's list.</summary>
 internal static class BarPrices
 {
-    /// <summary>What one bar costs: its own price, else by the kilogram; null when the list does not say.</summary>
+    /// <summary>What one bar costs: its own price, else by the kilogram, of another length if need be, to the hundredth; null when the list does not say.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="stock">Steel and thickness.</param>
     /// <param name="density">Density of the steel; null when not known.</param>
     /// <param name="width">Width.</param>
     /// <param name="length">Length.</param>
-    public static double? Of(Shop shop, Stock stock, Density? density, Length width, Length length)
+    public static decimal? Of(Shop shop, Stock stock, Density? density, Length width, Length length)
     {
         var same = Offered(shop, stock).Where(b => Near(b.Width, width)).ToArray();
-        if (same.FirstOrDefault(b => b.Price is not null && Near(b.Length!.Value, length)) is { } bar) return bar.Price;
-        var byMass = same.FirstOrDefault(b => b.PricePerKg is not null && b.Length is { } l && Near(l, length)) ?? same.FirstOrDefault(b => b.PricePerKg is not null && b.Length is null);
-        return byMass is null || density is not { } d ? null : byMass.PricePerKg * (Volume.OfMm3(width.Mm * stock.Thickness.Mm * length.Mm) * d).Grams / 1000;
+        if (same.FirstOrDefault(b => b.Price is not null && Near(b.Length, length)) is { } bar) return bar.Price;
+        var byMass = same.FirstOrDefault(b => b.PricePerKg is not null && Near(b.Length, length)) ?? same.FirstOrDefault(b => b.PricePerKg is not null);
+        return byMass is null || density is not { } d ? null : Math.Round(byMass.PricePerKg!.Value * (decimal)(Volume.OfMm3(width.Mm * stock.Thickness.Mm * length.Mm) * d).Grams / 1000, 2);
     }
 
     /// <summary>Bars of the list of the same steel and thickness.</summary>

@@ -15,6 +15,7 @@ public static class OrderPlan
     /// <param name="stop">Ends the search early; the best found by then is kept.</param>
     public static Checked<StockPlan> Of(ImmutableArray<StockItem> items, IBarSolver solver, CancellationToken stop = default)
     {
+        items = [.. items.Select(i => i with { Results = i.Results with { Shop = items[0].Results.Shop } })];
         var faults = items.Select(i => BarPlan.Trouble(i.Results, i.Wanted)).OfType<Fault>().ToArray();
         if (faults.Length > 0) return Checked<StockPlan>.Bad(faults);
         if (items.Length > MostPatterns) return Bad($"{items.Length} patterns are more than are planned at once", $"give up to {MostPatterns}, and the rest in another order");
@@ -26,8 +27,9 @@ public static class OrderPlan
         ImmutableArray<LanePiece> pieces = [.. items.Select(i => LanePiece.Of(i.Results.Plan.Outline, mayTurnOver: i.Wanted.MayTurnOver, straightSides: i.Wanted.StraightCuts))];
         ImmutableArray<Path> outlines = [.. items.Select(i => i.Results.Plan.Outline)];
         var (cuts, buy, notes) = (new List<BarCut>(), new List<BarsToBuy>(), new List<string>());
-        var (mass, price, isLeast) = ((Mass?)Mass.OfGrams(0), (double?)0, true);
-        var prices = new double?[items.Length];
+        var (mass, price, isLeast) = ((Mass?)Mass.OfGrams(0), (decimal?)0, true);
+        var prices = new decimal?[items.Length];
+        var straight = (int?)0;
         foreach (var group in Groups(items))
         {
             var first = items[group[0]].Results;
@@ -44,25 +46,36 @@ public static class OrderPlan
             foreach (var alike in bars.GroupBy(b => (b.Kind, string.Join(',', b.Counts))).OrderBy(g => g.Key.Kind.Rack is null).ThenByDescending(g => g.First().Kind.Length.Mm).ThenByDescending(g => g.Count())) cuts.Add(Cut(alike.First(), alike.Count(), group));
             var bought = bars.Where(b => b.Kind.Rack is null).GroupBy(b => b.Kind).OrderByDescending(g => g.Key.Length.Mm).ToArray();
             foreach (var g in bought) buy.Add(new BarsToBuy(g.Count(), g.Key.Length, g.Max(b => b.Counts.Sum()), 0) { Width = g.Key.Width, Steel = first.Plan.Stock.Steel, Thickness = first.Plan.Stock.Thickness, Price = g.Key.Price });
-            double? paid = bought.All(g => g.Key.Price is not null) && (bought.Length > 0 || !first.Shop.Bars.IsEmpty) ? bought.Sum(g => g.Count() * g.Key.Price!.Value) : null;
+            decimal? paid = bought.All(g => g.Key.Price is not null) && (bought.Length > 0 || !first.Shop.Bars.IsEmpty) ? bought.Sum(g => g.Count() * g.Key.Price!.Value) : null;
             price = paid is { } p ? price + p : null;
             mass = first.Steel?.Density is { } density ? mass + (Volume.OfMm3(bought.Sum(g => g.Count() * g.Key.Width.Mm * g.Key.Length.Mm) * first.Plan.Stock.Thickness.Mm) * density.Value) : null;
+            straight += EndToEnd(bars, group, wanted);
             var all = group.Sum(i => wanted[i] * Area(i));
-            foreach (var i in group) prices[i] = paid * wanted[i] * Area(i) / all / items[i].Wanted.Good;
+            foreach (var i in group) prices[i] = paid * (decimal)(wanted[i] * Area(i) / all) / items[i].Wanted.Good;
         }
 
         if (!isLeast) notes.Add("The search ended before it was sure that no bars cost less.");
         var one = started[0];
         ImmutableArray<StockPattern> patterns = [.. items.Select((item, i) => Pattern(item, started[i].Starts, started[i].Yield, prices[i]))];
         var row = new StartsRow(one.Starts, patterns[0].ChanceShare, patterns[0].LowChanceShare, patterns[0].HighChanceShare, buy.Sum(b => b.Count), Length.OfMm(buy.Sum(b => b.Count * b.Length.Mm)), IsFree: false);
-        return Checked<StockPlan>.Good(new StockPlan(items[0].Wanted.Good, one.Chance, one.Yield, one.Starts, [row], rooms[0], [.. cuts], [.. buy], null, mass, [.. notes, .. BarNotes.Of(items, [.. started.Select(s => s.Yield)], rooms[0], cuts)])
+        return Checked<StockPlan>.Good(new StockPlan(items[0].Wanted.Good, one.Chance, one.Yield, one.Starts, [row], rooms[0], [.. cuts], [.. buy], straight, mass, [.. notes, .. BarNotes.Of(items, [.. started.Select(s => s.Yield)], rooms[0], cuts)])
         {
             Patterns = patterns,
             Price = price,
             Money = items[0].Results.Shop.Money,
             IsLeast = isLeast,
             IsByStraightCuts = items[0].Wanted.StraightCuts,
+            Service = items[0].Wanted.Service,
         });
+
+        // of the one length bought, each piece with the clearance behind it, to a quarter of a millimetre
+        int? EndToEnd(ImmutableArray<ChosenBar> bars, ImmutableArray<int> group, ImmutableArray<int> wanted)
+        {
+            if (bars.Any(b => b.Kind.Rack is not null) || bars.Select(b => b.Kind).Distinct().Count() != 1) return null;
+            var bar = bars[0].Kind.Length.Mm - (2 * room.End.Mm) + room.Clearance.Mm;
+            var unit = Math.Max(0.25, bar / StraightCuts.MostUnits);
+            return StraightCuts.Of([.. group.Select(i => (int)Math.Ceiling(((items[i].Results.Outline.Length + room.Clearance).Mm / unit) - 1e-9))], [.. group.Select(i => wanted[i])], (int)Math.Floor((bar / unit) + 1e-9), solver, stop: stop)?.Bars;
+        }
 
         double Area(int i) => Math.Abs(Moments.Of(outlines[i]).AreaMm2);
 
@@ -84,7 +97,7 @@ public static class OrderPlan
     }
 
     /// <summary>A pattern with its starts and chances.</summary>
-    internal static StockPattern Pattern(StockItem item, int starts, YieldGuess yield, double? price)
+    internal static StockPattern Pattern(StockItem item, int starts, YieldGuess yield, decimal? price)
     {
         double Chance(double share) => GoodPieces.ChanceShare(starts, item.Wanted.Good, share);
         return new StockPattern(item.Results, item.Wanted.Good, starts, yield, Chance(yield.Share), Chance(yield.LowShare), Chance(yield.HighShare)) { SteelPrice = price };
@@ -102,7 +115,7 @@ public static class OrderPlan
         var widths = group.Select(i => items[i].Results.Plan.Stock.Width!.Value).Concat(offered.Select(b => b.Width)).DistinctBy(w => Math.Round(w.Mm, 2));
         var asked = items[0].Wanted.Bars;
         var news = asked.IsDefaultOrEmpty
-            ? group.SelectMany(i => BarPlan.Lengths(items[i].Results, items[i].Wanted).Select(l => (Width: items[i].Results.Plan.Stock.Width!.Value, Length: l))).Concat(offered.Where(b => b.Length is not null).Select(b => (b.Width, Length: b.Length!.Value)))
+            ? group.SelectMany(i => BarPlan.Lengths(items[i].Results, items[i].Wanted).Select(l => (Width: items[i].Results.Plan.Stock.Width!.Value, Length: l))).Concat(offered.Select(b => (b.Width, b.Length)))
             : widths.SelectMany(w => asked.Select(l => (Width: w, Length: l)));
         var rack = shop.Rack.Where(b => b.Steel == stock.Steel && BarPrices.Near(b.Thickness, stock.Thickness)).Select(b => new BarKind(b, b.Width, b.Length, null));
         return [.. rack, .. news.DistinctBy(n => (Math.Round(n.Width.Mm, 2), Math.Round(n.Length.Mm, 2))).Select(n => new BarKind(null, n.Width, n.Length, BarPrices.Of(shop, stock, density, n.Width, n.Length)))];

@@ -15,10 +15,10 @@ public sealed record RackBar(string Name, string Steel, Length Thickness, Length
 /// <param name="Steel">Name of its steel.</param>
 /// <param name="Thickness">Thickness.</param>
 /// <param name="Width">Width.</param>
-/// <param name="Length">Length; null: any.</param>
+/// <param name="Length">Length.</param>
 /// <param name="Price">What one costs; null when not said.</param>
 /// <param name="PricePerKg">What a kilogram costs; null when not said.</param>
-public sealed record PricedBar(string Steel, Length Thickness, Length Width, Length? Length, double? Price, double? PricePerKg);
+public sealed record PricedBar(string Steel, Length Thickness, Length Width, Length Length, decimal? Price, decimal? PricePerKg);
 
 /// <summary>How pieces are kept apart in a bar.</summary>
 /// <param name="Clearance">Between two pieces.</param>
@@ -70,7 +70,7 @@ public sealed record BarsToBuy(int Count, Length Length, int MostInBar, int Stra
     public Length Thickness { get; init; }
 
     /// <summary>What one costs; null when the shop file does not say.</summary>
-    public double? Price { get; init; }
+    public decimal? Price { get; init; }
 }
 
 /// <summary>One pattern of an order.</summary>
@@ -84,7 +84,7 @@ public sealed record BarsToBuy(int Count, Length Length, int MostInBar, int Stra
 public sealed record StockPattern(Results Results, int Good, int Starts, YieldGuess Yield, double ChanceShare, double LowChanceShare, double HighChanceShare)
 {
     /// <summary>What the new steel of one good piece costs, by its share of the pieces' steel; null without prices.</summary>
-    public double? SteelPrice { get; init; }
+    public decimal? SteelPrice { get; init; }
 }
 
 /// <summary>What so many starts give and take.</summary>
@@ -126,13 +126,16 @@ public sealed record StockPlan(
     public ImmutableArray<StockPattern> Patterns { get; init; } = [];
 
     /// <summary>What the new bars cost; null where a price is missing.</summary>
-    public double? Price { get; init; }
+    public decimal? Price { get; init; }
 
     /// <summary>What prices are counted in; may be empty.</summary>
     public string Money { get; init; } = "";
 
     /// <summary>Whether no bars cost less, of all ways looked at.</summary>
     public bool IsLeast { get; init; } = true;
+
+    /// <summary>Who cuts instead of a saw; null: a saw.</summary>
+    public HiredCut? Service { get; init; }
 
     /// <summary>Whether the pieces can be parted by straight cuts.</summary>
     public bool IsByStraightCuts { get; init; }

@@ -34,6 +34,9 @@ public sealed record StockWanted(int Good)
     /// <summary>Lay the pieces on sheets by search; null: in rows along bars.</summary>
     public SheetSearch? Sheet { get; init; }
 
+    /// <summary>Who cuts instead of a saw; null: a saw.</summary>
+    public HiredCut? Service { get; init; }
+
     /// <summary>Pieces may lie with the back face up.</summary>
     public bool MayTurnOver { get; init; }
 }

@@ -23,7 +23,7 @@ public sealed record FillingProblem(ImmutableArray<int> Wanted, ImmutableArray<B
     public bool FewestBars { get; init; }
 
     /// <summary>How much work is spent, in the solver's own measure, which does not hang on the clock: about so many seconds.</summary>
-    public double MostWork { get; init; } = 10;
+    public int MostWork { get; init; } = 10;
 }
 
 /// <summary>What was chosen.</summary>

@@ -32,7 +32,7 @@ public static class StraightCuts
     /// <param name="solver">What solves the programs.</param>
     /// <param name="mostWork">Work for one choice.</param>
     /// <param name="stop">Ends the search early.</param>
-    public static StraightBars? Of(ImmutableArray<int> lengths, ImmutableArray<int> wanted, int bar, IBarSolver solver, double mostWork = 10, CancellationToken stop = default)
+    public static StraightBars? Of(ImmutableArray<int> lengths, ImmutableArray<int> wanted, int bar, IBarSolver solver, int mostWork = 10, CancellationToken stop = default)
     {
         if (lengths.IsEmpty || bar > MostUnits || lengths.Any(l => l < 1 || l > bar)) return null;
 

@@ -41,9 +41,9 @@ public static class SheetOrder
 
         ImmutableArray<BarCut> cuts = [.. best.Select(Cut)];
         var (news, price) = (cuts.Where(c => c.Rack is null).Sum(c => c.Count), BarPrices.Of(shop, stock, items[0].Results.Steel?.Density?.Value, sheet.Width, sheet.Length));
-        double? paid = price is { } p ? news * p : null;
+        decimal? paid = price is { } p ? news * p : null;
         var area = Enumerable.Range(0, items.Length).Sum(i => started[i].Starts * Area(i));
-        ImmutableArray<StockPattern> all = [.. items.Select((item, i) => OrderPlan.Pattern(item, started[i].Starts, started[i].Yield, paid * started[i].Starts * Area(i) / area / item.Wanted.Good))];
+        ImmutableArray<StockPattern> all = [.. items.Select((item, i) => OrderPlan.Pattern(item, started[i].Starts, started[i].Yield, paid * (decimal)(started[i].Starts * Area(i) / area / item.Wanted.Good)))];
         var row = new StartsRow(started[0].Starts, all[0].ChanceShare, all[0].LowChanceShare, all[0].HighChanceShare, news, sheet.Length * news, IsFree: false);
         var most = cuts.Max(c => c.Places.Length);
         ImmutableArray<BarsToBuy> buy = news == 0 ? [] : [new BarsToBuy(news, sheet.Length, most, 0) { Width = sheet.Width, Steel = stock.Steel, Thickness = stock.Thickness, Price = price }];

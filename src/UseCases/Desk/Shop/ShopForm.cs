@@ -109,6 +109,7 @@ public static class ShopForm
         "quenchant" => "Quenchant",
         "printer" => "Printers",
         "rack" => "Bars in the rack",
+        "bar" => "Bars that can be bought",
         "starts" => "How many to start",
         _ => "Allowances",
     };

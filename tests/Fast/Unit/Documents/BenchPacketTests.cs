@@ -35,6 +35,24 @@ public class BenchPacketTests
         => AssertTidy(BenchPacket.Of(Request(Pieces[piece](), Papers[paper], units), OwnKinds));
 
     [Theory]
+    [InlineData("a4", UnitsShown.Both, false, null)]
+    [InlineData("letter", UnitsShown.Inch, true, null)]
+    [InlineData("a4", UnitsShown.Mm, false, "laser")]
+    [InlineData("letter", UnitsShown.Both, false, "waterjet")]
+    public void Sheets_of_bars_are_tidy_for_an_order_of_three_plans(string paper, UnitsShown units, bool straight, string? service)
+    {
+        var hatchet = ExamplePieces.Hatchet();
+        hatchet = hatchet with { Shop = hatchet.Shop with { Bars = [new PricedBar("80CrV2", Length.OfMm(6.35), Length.OfMm(76.2), Length.OfInches(48), 42, null)], Money = "EUR" } };
+        Results In(Results r, string name) => r with { Plan = r.Plan with { Stock = hatchet.Plan.Stock, Name = name } };
+        var wanted = new StockWanted(9) { StraightCuts = straight, Service = HiredCut.All.FirstOrDefault(c => c.Name == service) };
+        var stock = OrderPlan.Of([new(hatchet, wanted), new(In(ExamplePieces.Kitchen(), "A knife with a name that is far too long for any tag that one ties to a bar"), wanted with { Good = 5 }), new(In(ExamplePieces.Paring(), "Paring knife"), wanted with { Good = 7 })], new Planners.BarSolver()).Value;
+        var set = BenchPacket.Of(Request(hatchet, Papers[paper], units) with { Stock = stock }, ["buy", "cut-map", "tags"]);
+        Assert.Equal(3, set.Sheets.Select(t => t.Kind).Distinct().Count());
+        AssertTidy(set);
+        Assert.Equal(stock.Cuts.Sum(c => c.Count), set.Sheets.SelectMany(t => t.Marks.OfType<TextMark>()).Count(t => t.Text == "heat number") - stock.Cuts.Sum(c => c.DropHoldsPiece || c.Drop.Mm >= BarTags.ShortestDropMm ? c.Count : 0));
+    }
+
+    [Theory]
     [InlineData("hatchet", 5000)]
     [InlineData("hatchet", 40)]
     [InlineData("assumed", 0)]

@@ -25,6 +25,9 @@ public class OrderPlanTests
         Assert.Equal(2, s.Buy.Sum(b => b.Count));
         Assert.Equal([8, 3], Counted(s));
         Assert.True(s.IsLeast);
+
+        // end to end: 4 hatchets in a bar, or 3 knives and none beside them, or 2 hatchets and 1 knife, or 1 and 2
+        Assert.Equal(3, s.StraightBars);
         AllClear(s);
     }
 
@@ -84,18 +87,37 @@ public class OrderPlanTests
     [Fact]
     public void Prices_decide_and_are_shared_out_over_the_good_pieces()
     {
-        PricedBar Bar(double inches, double price) => new("80CrV2", Length.OfMm(6.35), Length.OfMm(76.2), Length.OfInches(inches), price, null);
+        PricedBar Bar(double inches, decimal price) => new("80CrV2", Length.OfMm(6.35), Length.OfMm(76.2), Length.OfInches(inches), price, null);
         var shop = Hatchet.Shop with { Bars = [Bar(48, 42), Bar(24, 12)], Money = "EUR" };
         var knife = Knife with { Plan = Knife.Plan with { Stock = Hatchet.Plan.Stock } };
         var s = Plan((Hatchet with { Shop = shop }, 4), (knife, 2));
         Assert.All(s.Buy, b => Assert.Equal(24, b.Length.Inches, 1e-9));
-        Assert.Equal(s.Buy.Sum(b => b.Count) * 12, s.Price!.Value, 1e-9);
-        Assert.Equal(s.Price.Value, s.Patterns.Sum(p => p.SteelPrice!.Value * p.Good), 1e-9);
+        Assert.Equal(s.Buy.Sum(b => b.Count) * 12, s.Price!.Value);
+        Assert.Equal((double)s.Price.Value, (double)s.Patterns.Sum(p => p.SteelPrice!.Value * p.Good), 1e-9);
         Assert.Equal("EUR", s.Money);
 
         // by the kilogram: 7.85 g/cm3
-        var byMass = BarPlan.Of(Hatchet with { Shop = Hatchet.Shop with { Bars = [new PricedBar("80CrV2", Length.OfMm(6.35), Length.OfMm(76.2), null, null, 10)] } }, Starts(6)).Value;
-        Assert.Equal(10 * 7.85e-6 * 76.2 * 6.35 * 1219.2, byMass.Price!.Value, 0.3);
+        var byMass = BarPlan.Of(Hatchet with { Shop = Hatchet.Shop with { Bars = [new PricedBar("80CrV2", Length.OfMm(6.35), Length.OfMm(76.2), Length.OfMm(2000), null, 10)] } }, Starts(6)).Value;
+        Assert.Equal(10 * 7.85e-6 * 76.2 * 6.35 * 1219.2, (double)byMass.Price!.Value, 0.3);
+    }
+
+    [Fact]
+    public void Prices_are_read_from_the_shop_file_and_one_kind_a_bar()
+    {
+        const string Bar = "[[bar]]\nsteel = \"80CrV2\"\nthickness = \"1/4 in\"\nwidth = \"3 in\"\nlength = \"48 in\"\n";
+        var shop = Inputs.ShopReader.Read("tangwright = 1\nmoney = \"EUR\"\n" + Bar + "price = 42.5\n", "shop.toml").Value;
+        Assert.Equal(("EUR", 42.5m, 48.0), (shop.Money, shop.Bars[0].Price!.Value, shop.Bars[0].Length.Inches));
+        Assert.Contains("one for the kilogram", Inputs.ShopReader.Read("tangwright = 1\n" + Bar + "price = 42\nprice_per_kg = 9\n", "shop.toml").Faults[0].Message, StringComparison.Ordinal);
+    }
+
+    // some bars have a price, some none
+    [Fact]
+    public void With_a_price_missing_steel_is_counted_and_that_is_said()
+    {
+        var shop = Hatchet.Shop with { Bars = [new PricedBar("80CrV2", Length.OfMm(6.35), Length.OfMm(76.2), Length.OfInches(24), 1, null)] };
+        var s = BarPlan.Of(Hatchet with { Shop = shop }, Starts(6)).Value;
+        Assert.Contains(s.Notes, n => n.Contains("no price for a bar", StringComparison.Ordinal));
+        Assert.Equal(48, s.Buy.Sum(b => b.Count * b.Length.Inches), 1e-6);
     }
 
     [Fact]
@@ -197,11 +219,11 @@ public class OrderPlanTests
     {
         foreach (var cut in s.Cuts)
         {
-            var placed = Placed(s, cut);
+            var (placed, end) = (Placed(s, cut), cut.Places.Max(p => s.Patterns[p.Pattern].Results is var r ? (r.Plan.Layout.EndAllowance ?? r.Shop.EndAllowance).Mm : 0));
             Assert.True(BarCase.LeastGap(placed) >= s.Room.Clearance.Mm - 1e-6);
             foreach (var e in placed.Select(p => p.EnvelopeInternal))
             {
-                Assert.True(e.MinX >= s.Room.End.Mm - 1e-6 && e.MaxX <= cut.Length.Mm - s.Room.End.Mm + 1e-6);
+                Assert.True(e.MinX >= end - 1e-6 && e.MaxX <= cut.Length.Mm - end + 1e-6);
                 Assert.True(e.MinY >= s.Room.Edge.Mm - 1e-6 && e.MaxY <= cut.Width.Mm - s.Room.Edge.Mm + 1e-6);
             }
         }
