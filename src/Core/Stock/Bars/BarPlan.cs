@@ -131,7 +131,7 @@ public static class BarPlan
     internal static ImmutableArray<Length> Lengths(Results r, StockWanted wanted)
     {
         if (!wanted.Bars.IsDefaultOrEmpty) return [.. wanted.Bars.Distinct()];
-        var listed = BarPrices.Offered(r.Shop, r.Plan.Stock).Where(b => r.Plan.Stock.Width is { } w && BarPrices.Near(b.Width, w) ).Select(b => b.Length);
+        var listed = BarPrices.Offered(r.Shop, r.Plan.Stock).Where(b => r.Plan.Stock.Width is { } w && BarPrices.Near(b.Width, w)).Select(b => b.Length);
         return [.. (r.Plan.Stock.Length is { } l ? listed.Prepend(l) : listed).DistinctBy(x => Math.Round(x.Mm, 2))];
     }
 
