@@ -22,7 +22,7 @@ public sealed class BestCuts
     public double Worth(int k) => _worth[k - 1];
 
     /// <summary>The best k cuts, as places in the list of candidates, ascending; k from 1.</summary>
-    public ImmutableArray<int> Cuts(int k) => [.. _cuts[k - 1]];
+    public ImmutableArray<int> Cuts(int k) => [.. _cuts[k - 1] ?? []];
 
     /// <summary>The best sets of 1 up to so many cuts.</summary>
     /// <param name="cuts">The candidates, by rising angle.</param>
