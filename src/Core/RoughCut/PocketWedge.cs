@@ -24,7 +24,8 @@ public sealed record PocketWedge(Pocket Pocket, Point Apex, Point First, Point S
     /// <param name="blank">The blank, convex.</param>
     /// <param name="growMm">How far cuts keep off the outline's chords, mm.</param>
     /// <param name="keepMm">How much further the apex keeps off, for the relief hole and what the saw runs past it, mm.</param>
-    public static PocketWedge? Best(Pocket pocket, ImmutableArray<Point> blank, double growMm, double keepMm)
+    /// <param name="can">Whether the saw can make it; null: any.</param>
+    public static PocketWedge? Best(Pocket pocket, ImmutableArray<Point> blank, double growMm, double keepMm, Func<PocketWedge, bool>? can = null)
     {
         var e = (pocket.LidTo - pocket.LidFrom).Unit;
         var length = pocket.LidFrom.To(pocket.LidTo);
@@ -58,7 +59,7 @@ public sealed record PocketWedge(Pocket Pocket, Point Apex, Point First, Point S
             var n = ConvexClip.Beyond(blank.AsSpan(), rays.First.Left, rays.First.Left.Dot(w), one);
             n = ConvexClip.Beyond(one[..n], -rays.Second.Left, -rays.Second.Left.Dot(w), two);
             var a = ConvexClip.AreaMm2(two[..n]);
-            if (a > area + 1e-9) (held, area) = (w, a);
+            if (a > area + 1e-9 && (can is null || (From(pocket, blank, w, growMm, keepMm) is { } made && can(made)))) (held, area) = (w, a);
         }
     }
 

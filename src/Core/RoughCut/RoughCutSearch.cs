@@ -43,7 +43,7 @@ internal sealed class RoughCutSearch
     {
         var candidates = _hull.Candidates(mostOffSquareDegrees: _mostOff);
         candidates = [.. candidates.Where(c => ConvexClip.AreaMm2(ConvexClip.Beyond(_blank, c.Normal, c.OffsetMm).AsSpan()) > LeastCutMm2)];
-        var wedges = Worthwhile(pockets, keepMm);
+        var wedges = Worthwhile(pockets, keepMm, _blank);
         ChosenCuts? best = null;
         for (var set = 0; set < 1 << wedges.Length; set++)
         {
@@ -51,8 +51,18 @@ internal sealed class RoughCutSearch
             if (Disjoint(some) && With(some, candidates, wanted) is { } found && (best is null || Better(found, best, wanted))) best = found;
         }
 
-        return best!;
+        // or: pockets taken out of what the best through cuts leave
+        if (!SawPractice.CanStopInside(_limits.Saw.Kind) || With([], candidates, wanted is null ? null : Math.Max(0, wanted.Value - 2)) is not { } through) return best!;
+        var piece = Left(through.Through);
+        foreach (var wedge in Worthwhile(pockets, keepMm, piece))
+        {
+            if (Disjoint(through.Wedges.Add(wedge)) && Done(through.Through, through.Wedges.Add(wedge), through.Refused) is { } more && Better(more, through, wanted)) through = more;
+        }
+
+        return best is null || Better(through, best, wanted) ? through : best;
     }
+
+    private ImmutableArray<Point> Left(ImmutableArray<SupportCut> cuts) => cuts.Aggregate(_blank, (p, c) => ConvexClip.Beyond(p, -c.Normal, -c.OffsetMm));
 
     private static int Count(ChosenCuts c) => c.Through.Length + (2 * c.Wedges.Length);
 
@@ -60,15 +70,15 @@ internal sealed class RoughCutSearch
     private static bool Better(ChosenCuts a, ChosenCuts b, int? wanted)
         => wanted is { } w && Math.Abs(Count(a) - w) != Math.Abs(Count(b) - w) ? Math.Abs(Count(a) - w) < Math.Abs(Count(b) - w) : a.Minutes < b.Minutes - 1e-9;
 
-    private ImmutableArray<PocketWedge> Worthwhile(ImmutableArray<Pocket> pockets, double keepMm)
+    private ImmutableArray<PocketWedge> Worthwhile(ImmutableArray<Pocket> pockets, double keepMm, ImmutableArray<Point> piece)
     {
         if (!SawPractice.CanStopInside(_limits.Saw.Kind)) return [];
         var found = ImmutableArray.CreateBuilder<PocketWedge>();
         foreach (var pocket in pockets)
         {
             if (found.Count == MostPockets) break;
-            if (pocket.DepthMm < _hull.GrowMm + keepMm || PocketWedge.Best(pocket, _blank, _hull.GrowMm, keepMm) is not { } wedge) continue;
-            if (wedge.AreaMm2 * _minutesPerMm2 > WedgeMinutes(wedge, _blank) && Refused(wedge, _blank) is null) found.Add(wedge);
+            if (pocket.DepthMm < _hull.GrowMm + keepMm || PocketWedge.Best(pocket, piece, _hull.GrowMm, keepMm, w => Refused(w, piece) is null) is not { } wedge) continue;
+            if (wedge.AreaMm2 * _minutesPerMm2 > WedgeMinutes(wedge, piece)) found.Add(wedge);
         }
 
         return found.ToImmutable();

@@ -2,7 +2,7 @@ using Tangwright.Core;
 using Tangwright.Foundation;
 using Path = Tangwright.Foundation.Path;
 
-namespace Tangwright.Tests.RoughCuts;
+namespace Tangwright.Tests.Sawing;
 
 /// <summary>The best cuts against values known by proof, and against the shares of the synthetic parts worked out once by another program (Python, sets over the same candidates).</summary>
 public class BestCutsTests

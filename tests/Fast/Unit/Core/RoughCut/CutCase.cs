@@ -4,7 +4,7 @@ using Tangwright.Core;
 using Tangwright.Foundation;
 using Path = Tangwright.Foundation.Path;
 
-namespace Tangwright.Tests.RoughCuts;
+namespace Tangwright.Tests.Sawing;
 
 /// <summary>Blanks, pieces and the slow way to the best cuts.</summary>
 internal static class CutCase
