@@ -41,7 +41,7 @@ internal static class RoughcutCommand
             Says.Line($"          {RoughCutText.Run(c, units)}; {RoughCutText.Offcut(c, units)}; {RoughCutText.Minutes(c.Minutes)}");
         }
 
-        if (!p.Cuts.IsEmpty) Says.Line();
+        if (p.BladeSays.Length > 0) Says.Line(p.BladeSays);
         var (sawn, only) = RoughCutText.Both(p, units);
         Says.Line(sawn);
         Says.Line(only);

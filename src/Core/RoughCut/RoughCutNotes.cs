@@ -17,14 +17,15 @@ internal static class RoughCutNotes
         if (p.Saw.Kind == SawKind.Chop) notes.Add($"The {p.Saw.Name} cuts across the bar only and cannot stop inside the steel; long sides and hollows stay for the grinder. A band saw or a disc would take them.");
         if (p.Cuts.Any(c => c.FromBothEnds)) notes.Add($"Where it says so, saw in from both ends: the frame of the {p.Saw.Name} ends the cut at {Shown.Both(p.Saw.Throat!.Value)}.");
         if (!p.Reliefs.IsEmpty) notes.Add(p.Saw.Kind == SawKind.Plasma ? "Where two cuts meet in a hollow, pierce in the waste and end both there." : "Where two cuts meet in a hollow, drill the relief hole first and end both cuts in it.");
-        if (SawPractice.HasTeeth(p.Saw.Kind)) notes.Add(Teeth(p, r.Plan.Stock.Thickness));
         if (p.NearestHole is { } hole && r.Bench.State != DrilledIn.Profile) notes.Add($"The nearest hole's rim is {Shown.Both(hole)} from a cut.");
         notes.Add($"Times are planning values: sawing {Band(p.LowSawMinutes, p.HighSawMinutes)}, grinding {Shown.Number(p.Belt.Low, 0)} to {Shown.Number(p.Belt.High, 0)} g a minute with {p.Belt.Belt.Name} ({p.Belt.Says}). Weigh a piece before and after and write your own numbers in the shop file.");
         return notes.ToImmutable();
     }
 
-    private static string Teeth(RoughCutPlan p, Length thickness)
+    /// <summary>Which blade to mount; empty for a saw without teeth.</summary>
+    public static string Blade(RoughCutPlan p, Length thickness)
     {
+        if (!SawPractice.HasTeeth(p.Saw.Kind)) return "";
         var (least, low, high) = (TeethInWork.PerInch(TeethInWork.Least, thickness), TeethInWork.PerInch(TeethInWork.Ideal.Low, thickness), TeethInWork.PerInch(TeethInWork.Ideal.High, thickness));
         var text = $"Blade: at least {Shown.Number(Math.Ceiling(least - 1e-9), 0)} teeth per inch for {Shown.Both(thickness)} lying flat (3 teeth in the steel)";
         text += low > FinestBlade ? "." : $"; {Shown.Number(low, 0)} to {Shown.Number(high, 0)} would put 6 to 12 in it.";

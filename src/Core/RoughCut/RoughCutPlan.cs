@@ -147,4 +147,7 @@ public sealed record RoughCutPlan(
 
     /// <summary>Teeth per inch to mount; null when the saw has none, or no blade owned fits.</summary>
     public double? TeethPerInch { get; init; }
+
+    /// <summary>Which blade for this thickness, in words; empty for a saw without teeth.</summary>
+    public string BladeSays { get; init; } = "";
 }

@@ -32,7 +32,14 @@ public static class RoughCutWords
 
     /// <summary>What falls off.</summary>
     public static string Offcut(SawCut c, UnitsShown units)
-        => c.Waste.IsEmpty ? "nothing falls off yet" : c.Offcut.IsEmpty ? "all of it is kerf" : $"offcut {Fine(c.OffcutLength, units)} × {Fine(c.OffcutWidth, units)}";
+        => c.Waste.IsEmpty ? "nothing falls off yet" : c.Offcut.IsEmpty ? "all of it is kerf" : $"offcut {Rough(c, units)}";
+
+    private static string Rough(SawCut c, UnitsShown units)
+    {
+        string Two(double a, double b, int decimals) => $"{Shown.Number(a, decimals)} × {Shown.Number(b, decimals)}";
+        var (mm, inch) = (Two(c.OffcutLength.Mm, c.OffcutWidth.Mm, 0) + " mm", Two(c.OffcutLength.Inches, c.OffcutWidth.Inches, 1) + " in");
+        return units switch { UnitsShown.Mm => mm, UnitsShown.Inch => inch, _ => $"{mm} ({inch})" };
+    }
 
     /// <summary>What is left to grind: "34 g (1.2 oz), 4.3 cm³".</summary>
     public static string Left(GrindingWork g, UnitsShown units)
