@@ -24,6 +24,9 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
     /// <summary>Pieces wanted, for a buy list and a cut map; null: neither.</summary>
     public StockRequest? Stock { get; init; }
 
+    /// <summary>Rough cuts asked for; null: as many as pay, with the quickest saw.</summary>
+    public RoughCutWanted? RoughCut { get; init; }
+
     /// <summary>The paper of a name; null when there is none.</summary>
     internal static PaperSize? PaperOf(string name, Length? rollWidth) => name.ToLowerInvariant() switch
     {
@@ -71,7 +74,7 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
             scale = PrintScale.After(remembered, m.Across, m.Along);
         }
 
-        var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))) };
+        var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))), RoughCut = RoughCut ?? new(null, null) };
         return Stock is null ? Checked<SheetRequest>.Good(request) : PlanStock.Of(results, Stock).Then(s => Checked<SheetRequest>.Good(request with { Stock = s.Stock }));
     }
 

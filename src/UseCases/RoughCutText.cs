@@ -7,8 +7,8 @@ namespace Tangwright.UseCases;
 /// <summary>Rough cuts in words, the same on the command line and the desk.</summary>
 public static class RoughCutText
 {
-    /// <summary>Cautions.</summary>
-    public static string Caution => RoughCutWords.Caution;
+    /// <summary>Cautions for a saw.</summary>
+    public static string Caution(SawKind kind) => RoughCutWords.Caution(kind);
 
     /// <summary>A length, mm, ending zeros dropped.</summary>
     public static string Size(double mm, UnitsShown units) => FigureText.Size(Length.OfMm(mm), units, brief: true);
@@ -27,7 +27,7 @@ public static class RoughCutText
 
     /// <summary>Where a cut is marked.</summary>
     public static string Marks(SawCut c, UnitsShown units)
-        => string.Join(" to ", c.Marks.Select(m => RoughCutWords.Mark(m, units))) + (c.Pocket is { } pocket ? $" to the relief hole of hollow {pocket}" : "");
+        => string.Join(" to ", c.Marks.Select((m, i) => $"{RoughCutWords.MarkName(c, i)} {RoughCutWords.Mark(m, units)}")) + (c.Pocket is { } pocket ? $" to the relief hole of hollow {pocket}" : "");
 
     /// <summary>How a cut runs.</summary>
     public static string Run(SawCut c, UnitsShown units) => RoughCutWords.Run(c, units);

@@ -64,7 +64,11 @@ public sealed record ReliefHole(int Pocket, Point At, Point FromCorner, DrillSiz
 /// <param name="Chain">A chain of holes along it; null when the shop has no drill small enough.</param>
 /// <param name="ReliefCuts">Saw cuts side by side down to the curve, so that the waste falls out in strips; 0 when no saw of the shop stops inside the steel.</param>
 /// <param name="ReliefMinutes">Time for those, min.</param>
-public sealed record HollowLeft(Pocket Pocket, Point Middle, Area Left, double GrindMinutes, ChainOfHoles? Chain, int ReliefCuts, double ReliefMinutes);
+public sealed record HollowLeft(Pocket Pocket, Point Middle, Area Left, double GrindMinutes, ChainOfHoles? Chain, int ReliefCuts, double ReliefMinutes)
+{
+    /// <summary>Whether a chain of holes or relief cuts are quicker than the grinder alone.</summary>
+    public bool IsWorthMore => Math.Min(Chain?.Minutes ?? double.PositiveInfinity, ReliefCuts > 0 ? ReliefMinutes : double.PositiveInfinity) < GrindMinutes;
+}
 
 /// <summary>Work at the grinder.</summary>
 /// <param name="Area">Face area to grind off.</param>

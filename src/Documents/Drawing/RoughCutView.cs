@@ -36,9 +36,6 @@ internal static class RoughCutView
         Corner(canvas, plan.Blank, box);
     }
 
-    /// <summary>"1a": a mark of a cut.</summary>
-    public static string Name(SawCut cut, int mark) => cut.Number.ToString(System.Globalization.CultureInfo.InvariantCulture) + (mark == 0 ? "a" : "b");
-
     private static void Number(Canvas canvas, string text, Point at)
     {
         canvas.Fill(Path.Circle(at, 2.9), Ink.White);
@@ -48,7 +45,7 @@ internal static class RoughCutView
 
     private static void Names(Canvas canvas, RoughCutPlan plan, PieceView view, Box box)
     {
-        var marks = plan.Cuts.SelectMany(c => c.Marks.Select((m, i) => (Name: Name(c, i), m.On, At: view.On(m.At)))).ToArray();
+        var marks = plan.Cuts.SelectMany(c => c.Marks.Select((m, i) => (Name: RoughCutWords.MarkName(c, i), m.On, At: view.On(m.At)))).ToArray();
         LabelRail.Draw(canvas, marks.Where(m => m.On == "upper edge").Select(m => new Pointer(m.Name, m.At)), box.MaxY + 5.5, box.MinX - 6, box.MaxX + 6, 3, bold: true);
         LabelRail.Draw(canvas, marks.Where(m => m.On == "lower edge").Select(m => new Pointer(m.Name, m.At)), box.MinY - 8.5, box.MinX - 6, box.MaxX + 6, 3, bold: true);
         foreach (var left in new[] { true, false })

@@ -31,7 +31,7 @@ public static class RoughCutCard
         canvas.Scale = view.ScaleName;
         var drawn = view.On(p.Blank.Box);
         RoughCutView.Draw(canvas, p, view);
-        var left = room with { MaxY = drawn.MinY - RoughCutView.RimMm + 1 };
+        var left = room with { MaxY = drawn.MinY - (p.Cuts.Any(c => c.Marks.Any(m => m.On == "lower edge")) ? RoughCutView.RimMm - 1 : 4) };
         return Flow.Over(new OpenSheet(canvas, left), () => SheetTop.New(request, Key, Title, Title, "Continued. Offcuts are hot and sharp; guard on, work clamped."), head: null, Rows(request, p, room.Width), after: Notes.Draw);
     }
 
@@ -41,7 +41,7 @@ public static class RoughCutCard
         var blank = $"{char.ToUpperInvariant(p.Saw.Name[0])}{p.Saw.Name[1..]}; blank {Size(p.Blank.Box.Width)} × {Size(p.Blank.Box.Height)}, {Size(request.Results.Plan.Stock.Thickness.Mm)} thick.";
         return p.Cuts.IsEmpty
             ? $"{blank} No saw cut saves more grinding than it costs: grind from the rectangle."
-            : $"{blank} Scribe every line on the whole blank first, from the black corner: through its two marks, or from its mark to the relief hole. Then cut in order; the saw runs in the waste, outside the line.";
+            : $"{blank} Scribe every line on the whole blank first, measured from the black corner. Then cut in order, in the waste, outside the line.";
     }
 
     private static IEnumerable<FlowRow> Rows(SheetRequest request, RoughCutPlan p, double width)
@@ -50,7 +50,7 @@ public static class RoughCutCard
         foreach (var h in p.Reliefs) yield return Relief(request, p, h);
         foreach (var c in p.Cuts) yield return Cut(request, c);
         yield return Table(request, p, width);
-        yield return Cautions(width);
+        yield return Cautions(RoughCutWords.Caution(p.Saw.Kind), width);
         foreach (var row in Lines(request, p, width)) yield return row;
     }
 
@@ -62,7 +62,7 @@ public static class RoughCutCard
         Rule(canvas, box);
     });
 
-    private static FlowRow Cut(SheetRequest request, SawCut c) => new(18.5, (canvas, box) =>
+    private static FlowRow Cut(SheetRequest request, SawCut c) => new(17.5, (canvas, box) =>
     {
         canvas.TickBox(box.MinX, box.Centre.Y);
         canvas.Text($"{c.Number}", new Point(box.MinX + NumberAt, box.Centre.Y - 3.2), Canvas.HeadingMm, bold: true);
@@ -70,11 +70,11 @@ public static class RoughCutCard
         for (var i = 0; i < 2; i++)
         {
             var x = box.MinX + MarksAt + (i * half);
-            if (i < c.Marks.Length) Mark(canvas, request, c.Marks[i], RoughCutView.Name(c, i), x, box.MaxY - 6.6, half - 3);
-            else canvas.Fitted($"to the relief hole of hollow {c.Pocket}", new Point(x, box.MaxY - 6.6), half - 3, Canvas.TextMm);
+            if (i < c.Marks.Length) Mark(canvas, request, c.Marks[i], RoughCutWords.MarkName(c, i), x, box.MaxY - 6.2, half - 3);
+            else canvas.Fitted($"to the relief hole of hollow {c.Pocket}", new Point(x, box.MaxY - 6.2), half - 3, Canvas.TextMm);
         }
 
-        canvas.Fitted($"{RoughCutWords.Run(c, request.Units)}; {RoughCutWords.Offcut(c, request.Units)}; {RoughCutWords.Minutes(c.Minutes)}", new Point(box.MinX + MarksAt, box.MaxY - 16.2), box.Width - MarksAt, Canvas.TextMm);
+        canvas.Fitted($"{RoughCutWords.Run(c, request.Units)}; {RoughCutWords.Offcut(c, request.Units)}; {RoughCutWords.Minutes(c.Minutes)}", new Point(box.MinX + MarksAt, box.MaxY - 15.6), box.Width - MarksAt, Canvas.TextMm);
         Rule(canvas, box);
     });
 
@@ -85,7 +85,7 @@ public static class RoughCutCard
         var label = canvas.Text(name, new Point(x, y), Canvas.LargeMm, bold: true);
         var big = canvas.Text(request.Units == UnitsShown.Inch ? inch : mm, new Point(label.MaxX + 2.5, y), Canvas.LargeMm, bold: true);
         if (request.Units != UnitsShown.Inch) canvas.Fitted(request.Units == UnitsShown.Both ? $"mm  ({inch})" : "mm", new Point(big.MaxX + 1, y), x + width - big.MaxX - 1, 3);
-        canvas.Fitted($"on the {m.On}, from the {m.Measured}", new Point(x, y - 4.9), width, Canvas.TextMm);
+        canvas.Fitted($"on the {m.On}, from the {m.Measured}", new Point(x, y - 4.6), width, Canvas.TextMm);
     }
 
     private static FlowRow Table(SheetRequest request, RoughCutPlan p, double width)
@@ -106,19 +106,19 @@ public static class RoughCutCard
 
     private static string All(double minutes, double low, double high) => $"{RoughCutWords.Minutes(minutes)} ({Shown.Number(low, 0)} to {Shown.Number(high, 0)})";
 
-    private static FlowRow Cautions(double width)
+    private static FlowRow Cautions(string text, double width)
     {
-        var lines = TextSpace.Lines(RoughCutWords.Caution, width - 4, NoteMm, bold: false, mostLines: 14);
+        var lines = TextSpace.Lines(text, width - 4, NoteMm, bold: false, mostLines: 14);
         var height = (lines.Length * TextSpace.LineMm(NoteMm)) + 3;
         return new FlowRow(height + 3, (canvas, box) =>
         {
             canvas.Frame4(new Box(box.MinX, box.MaxY - height - 1.5, box.MaxX, box.MaxY - 1.5), Pen.Wide);
-            canvas.Wrapped(RoughCutWords.Caution, new Point(box.MinX + 2, box.MaxY - 2.5), width - 4, NoteMm, mostLines: 14);
+            canvas.Wrapped(text, new Point(box.MinX + 2, box.MaxY - 2.5), width - 4, NoteMm, mostLines: 14);
         });
     }
 
     private static IEnumerable<FlowRow> Lines(SheetRequest request, RoughCutPlan p, double width)
-        => p.Notes.Concat(p.Hollows.Select(h => $"A hollow stays for the grinder: {RoughCutWords.Hollow(h, request.Units)}.")).Select(line => new FlowRow(
+        => p.Notes.Concat(p.Hollows.Where(h => h.IsWorthMore).Select(h => $"A hollow stays for the grinder: {RoughCutWords.Hollow(h, request.Units)}.")).Select(line => new FlowRow(
             TextSpace.WrappedMm(line, width - 5, NoteMm) + 0.8,
             (canvas, box) =>
             {

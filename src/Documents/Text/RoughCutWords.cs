@@ -6,8 +6,16 @@ namespace Tangwright.Documents;
 /// <summary>How rough cuts are worded, the same on sheets, command line and desk.</summary>
 public static class RoughCutWords
 {
-    /// <summary>Cautions of the card.</summary>
-    public const string Caution = "Eyes, ears and breath covered: glasses and face shield, ear muffs, mask against dust and fume. Work clamped on both sides of the cut, never held in the hand. Cut-off and chop discs: rated for at least the spindle's speed, undamaged, guard on, never pressed from the side; a pinched disc kicks back or bursts, so stand beside its plane. Angle grinder in both hands. Sparks start fires: clear what burns 11 m (35 ft) round, extinguisher at hand, look again half an hour later. Plasma: the arc burns eyes and skin, the fume is poison: shade, gloves, air drawn off. Offcuts are hot and sharp. Local rules and the machine's manual come first.";
+    /// <summary>Cautions of the card for a saw.</summary>
+    public static string Caution(SawKind kind) => Always + (kind switch
+    {
+        SawKind.Band => " Band saw: guard down to the work, push with a stick, fingers beside the line.",
+        SawKind.PortableBand or SawKind.Hacksaw => "",
+        SawKind.Plasma => " Plasma: the arc burns eyes and skin and the fume is poison: shade, leather, air drawn off; nothing under the cut that burns.",
+        _ => "",
+    }) + " Offcuts and sawn rims are hot and sharp. Local rules and the machine's manual come first.";
+
+    private const string Always = "Eyes, ears and breath covered: glasses and face shield, ear muffs, mask against dust and fume. Work clamped on both sides of the cut, never held in the hand alone. Cut-off and chop discs: rated for at least the spindle's speed, undamaged, guard on, never pressed from the side; a pinched disc kicks back or bursts: stand beside its plane. Angle grinder in both hands. Sparks start fires: clear what burns 11 m (35 ft) round, extinguisher at hand, look again half an hour later.";
 
     /// <summary>"13.4 min".</summary>
     public static string Minutes(double minutes) => Shown.Number(minutes, minutes < 9.95 ? 1 : 0) + " min";
@@ -17,6 +25,9 @@ public static class RoughCutWords
 
     /// <summary>"upper edge, 84.2 mm from the left end".</summary>
     public static string Mark(RimMark m, UnitsShown units) => $"{m.On} {Fine(m.Distance, units)} from the {m.Measured}";
+
+    /// <summary>"1a": a mark of a cut, as on the drawing.</summary>
+    public static string MarkName(SawCut cut, int mark) => cut.Number.ToString(System.Globalization.CultureInfo.InvariantCulture) + (mark == 0 ? "a" : "b");
 
     /// <summary>A length to be laid off with a rule: a tenth of a millimetre, two decimals of an inch.</summary>
     public static string Fine(Length l, UnitsShown units) => units switch
