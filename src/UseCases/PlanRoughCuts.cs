@@ -81,8 +81,8 @@ public static class PlanRoughCuts
         {
             w.WriteString("name", p.Belt.Belt.Name);
             w.Number("grams_per_min", p.Belt.GramsPerMinute);
-            w.Number("grams_per_min_low", p.Belt.Low);
-            w.Number("grams_per_min_high", p.Belt.High);
+            w.Number("grams_per_min_low", p.Belt.LowGramsPerMinute);
+            w.Number("grams_per_min_high", p.Belt.HighGramsPerMinute);
             w.Number("grams_per_belt", p.Belt.GramsPerBelt);
         });
         w.List("hollows", p.Hollows, h =>

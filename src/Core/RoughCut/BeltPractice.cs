@@ -5,11 +5,11 @@ namespace Tangwright.Core;
 /// <summary>What a belt takes off over its life, a planning value with its band.</summary>
 /// <param name="Belt">The belt.</param>
 /// <param name="GramsPerMinute">Average over its life, g/min.</param>
-/// <param name="Low">Lower end of the band, g/min.</param>
-/// <param name="High">Upper end, g/min.</param>
+/// <param name="LowGramsPerMinute">Lower end of the band, g/min.</param>
+/// <param name="HighGramsPerMinute">Upper end, g/min.</param>
 /// <param name="GramsPerBelt">Steel before it is worn out, g.</param>
 /// <param name="Says">Where it comes from.</param>
-public sealed record BeltRate(Belt Belt, double GramsPerMinute, double Low, double High, double GramsPerBelt, string Says);
+public sealed record BeltRate(Belt Belt, double GramsPerMinute, double LowGramsPerMinute, double HighGramsPerMinute, double GramsPerBelt, string Says);
 
 /// <summary>What belts take off when the shop file does not say: common practice for a 50 × 2000 mm belt at 1.1 to 1.5 kW and hand pressure.</summary>
 public static class BeltPractice

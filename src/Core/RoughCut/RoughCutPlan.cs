@@ -89,7 +89,7 @@ public sealed record GrindingWork(Area Area, Volume Volume, Mass? Mass, double M
         var volume = Volume.OfMm3(Math.Max(0, areaMm2) * thickness.Mm);
         var mass = steel?.Density is { } d ? volume * d.Value : (Mass?)null;
         var grams = mass?.Grams ?? (volume.Mm3 * 0.001 * NominalDensity);
-        return new GrindingWork(Area.OfMm2(Math.Max(0, areaMm2)), volume, mass, grams / belt.GramsPerMinute, grams / belt.High, grams / belt.Low, grams / belt.GramsPerBelt);
+        return new GrindingWork(Area.OfMm2(Math.Max(0, areaMm2)), volume, mass, grams / belt.GramsPerMinute, grams / belt.HighGramsPerMinute, grams / belt.LowGramsPerMinute, grams / belt.GramsPerBelt);
     }
 }
 

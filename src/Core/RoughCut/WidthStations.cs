@@ -5,14 +5,14 @@ namespace Tangwright.Core;
 
 /// <summary>The profiled piece across at one distance from the datum end.</summary>
 /// <param name="FromEnd">Distance from the end measured from.</param>
-/// <param name="PlanX">The same in the plan's axes, mm.</param>
+/// <param name="PlanXMm">The same in the plan's axes, mm.</param>
 /// <param name="Low">Lower edge, from the lower or upper extreme measured from.</param>
 /// <param name="High">Upper edge, from the same.</param>
 /// <param name="Width">From the one to the other.</param>
 /// <param name="Least">No-go below this.</param>
 /// <param name="Most">Go below this.</param>
 /// <param name="IsHollow">Whether the outline is crossed more than twice there: a caliper bridges a hollow.</param>
-public sealed record WidthStation(Length FromEnd, double PlanX, Length Low, Length High, Length Width, Length Least, Length Most, bool IsHollow);
+public sealed record WidthStation(Length FromEnd, double PlanXMm, Length Low, Length High, Length Width, Length Least, Length Most, bool IsHollow);
 
 /// <summary>Widths of the profiled piece at even stations, and what it weighs.</summary>
 /// <param name="EndWords">End the stations count from: "left end of the piece".</param>

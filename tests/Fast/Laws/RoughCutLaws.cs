@@ -41,7 +41,9 @@ public class RoughCutLaws
         (c, allowance) =>
         {
             var hull = GrownHull.Of(c.Piece, allowance);
-            var (best, _, _) = CutCase.Best(c.Blank, hull, 8);
+            var cuts = hull.Candidates();
+            var worth = CutWorth.Of(c.Blank, [], cuts);
+            var best = BestCuts.Of(cuts, worth.One, worth.Both, 8);
             var limit = ConvexClip.AreaMm2(c.Blank.AsSpan()) - ConvexClip.AreaMm2(hull.Corners.AsSpan());
             for (var k = 1; k <= best.Most; k++)
             {
