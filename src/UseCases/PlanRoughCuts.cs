@@ -36,7 +36,7 @@ public static class PlanRoughCuts
         w.Number("teeth_per_inch", p.TeethPerInch);
         w.Number("least_teeth_per_inch", SawPractice.HasTeeth(p.Saw.Kind) ? TeethInWork.PerInch(TeethInWork.Least, r.Plan.Stock.Thickness) : null);
         w.Number("allowance_mm", p.Allowance.Mm);
-        w.Number("least_gap_mm", p.LeastGap.Mm);
+        w.Number("least_gap_mm", p.Cuts.IsEmpty ? null : p.LeastGap.Mm);
         w.Object("blank", () =>
         {
             w.Number("length_mm", p.Blank.Box.Width);

@@ -86,6 +86,34 @@ public class RoughCutPlanTests
         }
     }
 
+    /// <summary>The figures of docs/accuracy.md. Grind only, by hand: (blank − area) × thickness × density / 17 g a minute; hatchet (281 × 76.2 − 11 010) × 6.35 × 7.85 = 519 g, 30.5 min.</summary>
+    [Theory]
+    [InlineData("skeleton-hatchet", 2, 519, 30.5, 191, 17.1)]
+    [InlineData("skeleton-knife", 3, 215, 12.6, 82, 9.1)]
+    [InlineData("kitchen-knife", 0, 102, 6.0, 102, 6.0)]
+    [InlineData("paring-knife", 0, 22, 1.3, 22, 1.3)]
+    public void What_sawing_saves_on_the_examples(string piece, int cuts, double onlyGrams, double onlyMinutes, double leftGrams, double minutes)
+    {
+        var p = RoughCuts.Of(OddBlades.Of(piece), new RoughCutWanted(null, null)).Value;
+        Assert.Equal(cuts, p.Cuts.Length);
+        Assert.Equal(onlyGrams, p.GrindOnly.Mass!.Value.Grams, 0.6);
+        Assert.Equal(onlyMinutes, p.GrindOnly.Minutes, 0.06);
+        Assert.Equal(leftGrams, p.Sawn.Mass!.Value.Grams, 1.0);
+        Assert.Equal(minutes, p.Minutes, 0.1);
+    }
+
+    [Fact]
+    public void What_cannot_be_planned_is_said()
+    {
+        var r = OddBlades.Of("skeleton-hatchet");
+        Assert.Contains("0 to 8", RoughCuts.Of(r, new RoughCutWanted(9, null)).Faults[0].Remedy);
+        Assert.Contains("portable band saw", RoughCuts.Of(r, new RoughCutWanted(null, "plasma")).Faults[0].Remedy);
+        Assert.Contains("no saw", RoughCuts.Of(r with { Shop = r.Shop with { Saws = [] } }, new RoughCutWanted(null, null)).Faults[0].Message);
+        var wide = Path.Polygon(new(0, 0), new(200, 0), new(200, 90), new(0, 90));
+        var tooWide = WorkUp.Of(r.Plan with { Outline = wide, Holes = [], Edge = null, Bevel = null }, r.Shop, r.Steel);
+        Assert.Contains("larger than the rectangle", RoughCuts.Of(tooWide, new RoughCutWanted(null, null)).Faults[0].Message);
+    }
+
     [Fact]
     public void A_chop_saw_cuts_square_only()
     {
