@@ -68,6 +68,28 @@ public static class CutPolish
         }
     }
 
+    /// <summary>Makes cuts that are nearly square or level exactly so, where that leaves hardly more to grind: such a line is laid off with a square.</summary>
+    public static ImmutableArray<SupportCut> Squared(GrownHull hull, ImmutableArray<Point> blank, ImmutableArray<ImmutableArray<Point>> gone, ImmutableArray<SupportCut> cuts)
+    {
+        var now = cuts.ToArray();
+        var left = Left(blank, gone, now);
+        for (var i = 0; i < now.Length; i++)
+        {
+            var was = now[i];
+            var quarter = Math.Round(was.AngleRadians / (0.5 * Math.PI));
+            if (was.IsFlush || Math.Abs(was.AngleRadians - (quarter * 0.5 * Math.PI)) > SquareDegrees * Math.PI / 180) continue;
+            now[i] = hull.Cut(quarter % 4 * 0.5 * Math.PI);
+            var then = Left(blank, gone, now);
+            if (then <= left + SquareLossMm2) left = then;
+            else now[i] = was;
+        }
+
+        return [.. now.OrderBy(c => c.AngleRadians)];
+    }
+
+    private const double SquareDegrees = 1.5;
+    private const double SquareLossMm2 = 8;
+
     /// <summary>Area of the blank that the cuts leave, mm², what is gone anyway taken off.</summary>
     public static double Left(ImmutableArray<Point> blank, ImmutableArray<ImmutableArray<Point>> gone, ReadOnlySpan<SupportCut> cuts)
     {

@@ -142,6 +142,7 @@ internal sealed class RoughCutSearch
             {
                 if (cuts.Cuts(k).IsEmpty) break;
                 var set = CutPolish.Of(_hull, _blank, gone, [.. cuts.Cuts(k).Select(i => free[i])], _mostOff);
+                set = CutPolish.Squared(_hull, _blank, gone, set);
                 var order = CutOrder.Of(_blank, set, _limits.Refuses);
                 if (order.Offending is { } no)
                 {

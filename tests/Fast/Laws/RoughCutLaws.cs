@@ -67,6 +67,18 @@ public class RoughCutLaws
         iter: 40);
 
     [Fact]
+    public void Squaring_costs_next_to_nothing_and_keeps_off_the_piece() => Case.Sample(
+        c =>
+        {
+            var hull = GrownHull.Of(c.Piece, 1);
+            ImmutableArray<SupportCut> cuts = [.. new[] { 0.4, 89.2, 181, 271.3, 359.1 }.Select(d => hull.Cut(d * Math.PI / 180))];
+            var squared = CutPolish.Squared(hull, c.Blank, [], cuts);
+            Assert.True(CutCase.Removed(c.Blank, squared) >= CutCase.Removed(c.Blank, cuts) - (8 * cuts.Length) - 1e-6);
+            Assert.All(squared, s => Assert.Equal(hull.Cut(s.AngleRadians).OffsetMm, s.OffsetMm, 1e-9));
+        },
+        iter: 40);
+
+    [Fact]
     public void The_order_saws_least() => Case.Sample(
         c =>
         {
