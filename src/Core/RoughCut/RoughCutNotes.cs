@@ -16,6 +16,13 @@ internal static class RoughCutNotes
         if (refused.Length > 0) notes.Add($"A better cut was left out because the {p.Saw.Name} {refused}.");
         if (p.Saw.Kind == SawKind.Chop) notes.Add($"The {p.Saw.Name} cuts across the bar only and cannot stop inside the steel; long sides and hollows stay for the grinder. A band saw or a disc would take them.");
         if (p.Cuts.Any(c => c.FromBothEnds)) notes.Add($"Where it says so, saw in from both ends: the frame of the {p.Saw.Name} ends the cut at {Shown.Both(p.Saw.Throat!.Value)}.");
+        if (p.Saw.Kind == SawKind.Disc && !p.Reliefs.IsEmpty)
+        {
+            var disc = p.Saw.DiscDiameter?.Mm ?? SawPractice.DiscMm;
+            var run = DiscRunOut.Mm(0.5 * disc, DiscRunOut.ThroughMm, r.Plan.Stock.Thickness.Mm);
+            notes.Add($"A disc of {Shown.Both(Length.OfMm(disc))} let {Shown.Both(Length.OfMm(DiscRunOut.ThroughMm))} through cuts {Shown.Both(Length.OfMm(run))} further on its own face than on the far one: stop when the far face reaches the hole.");
+        }
+
         if (p.NearestHole is { Mm: < 10 } hole && r.Bench.State != DrilledIn.Profile) notes.Add($"The nearest hole's rim is {Shown.Both(hole)} from a cut.");
         notes.Add($"Times are planning values:{(p.Cuts.IsEmpty ? "" : $" sawing {Band(p.LowSawMinutes, p.HighSawMinutes)},")} grinding {Shown.Number(p.Belt.LowGramsPerMinute, 0)} to {Shown.Number(p.Belt.HighGramsPerMinute, 0)} g a minute with {p.Belt.Belt.Name} ({p.Belt.Says}). Put your own numbers in the shop file.");
         return notes.ToImmutable();

@@ -70,8 +70,8 @@ public static class RoughCutCard
         for (var i = 0; i < 2; i++)
         {
             var x = box.MinX + MarksAt + (i * half);
-            if (i < c.Marks.Length) Mark(canvas, request, c.Marks[i], RoughCutWords.MarkName(c, i), x, box.MaxY - 6.2, half - 3);
-            else canvas.Fitted($"to the relief hole of hollow {c.Pocket}", new Point(x, box.MaxY - 6.2), half - 3, Canvas.TextMm);
+            if (i < c.Marks.Length) Mark(canvas, request, c.Marks[i], RoughCutWords.MarkName(c, i), x, box.MaxY - 5.9, half - 3);
+            else canvas.Fitted($"to the relief hole of hollow {c.Pocket}", new Point(x, box.MaxY - 5.9), half - 3, Canvas.TextMm);
         }
 
         canvas.Fitted($"{RoughCutWords.Run(c, request.Units)}; {RoughCutWords.Offcut(c, request.Units)}; {RoughCutWords.Minutes(c.Minutes)}", new Point(box.MinX + MarksAt, box.MaxY - 15.6), box.Width - MarksAt, Canvas.TextMm);
@@ -85,7 +85,7 @@ public static class RoughCutCard
         var label = canvas.Text(name, new Point(x, y), Canvas.LargeMm, bold: true);
         var big = canvas.Text(request.Units == UnitsShown.Inch ? inch : mm, new Point(label.MaxX + 2.5, y), Canvas.LargeMm, bold: true);
         if (request.Units != UnitsShown.Inch) canvas.Fitted(request.Units == UnitsShown.Both ? $"mm  ({inch})" : "mm", new Point(big.MaxX + 1, y), x + width - big.MaxX - 1, 3);
-        canvas.Fitted($"on the {m.On}, from the {m.Measured}", new Point(x, y - 4.6), width, Canvas.TextMm);
+        canvas.Fitted($"on the {m.On}, from the {m.Measured}", new Point(x, y - 5), width, Canvas.TextMm);
     }
 
     private static FlowRow Table(SheetRequest request, RoughCutPlan p, double width)
