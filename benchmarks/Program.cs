@@ -33,6 +33,7 @@ static void Quick()
 {
     var bench = new Geometry();
     var whole = new WholePlan();
+    var rough = new RoughCutting();
     Console.WriteLine($"{bench.Rays} base points for the bevel");
     foreach (var (name, run) in new (string, Action)[]
     {
@@ -44,6 +45,10 @@ static void Quick()
         ("stage weights", () => bench.Weights()),
         ("read the plan", () => whole.Read()),
         ("all figures and findings", () => whole.FiguresAndFindings()),
+        ("rough cuts, hatchet", () => rough.Hatchet()),
+        ("rough cuts, kitchen knife", () => rough.KitchenKnife()),
+        ("rough cuts, paring knife", () => rough.ParingKnife()),
+        ("rough cuts, skeleton knife", () => rough.SkeletonKnife()),
     })
     {
         var best = double.PositiveInfinity;

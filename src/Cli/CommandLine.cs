@@ -36,6 +36,7 @@ internal static class CommandLine
             FitsCommand.Make(),
             AssemblyCommand.Make(),
             StockCommand.Make(),
+            RoughcutCommand.Make(),
             CompareCommand.Make(),
             TemplateCommand.Make(),
             PacketCommand.Make(),

@@ -17,6 +17,8 @@ public static class AllFindings
             OutlineShapeFindings.TooSmall(results),
             BarFitFindings.Width(results),
             BarFitFindings.Along(results),
+            SawFindings.Across(results),
+            SawFindings.Teeth(results),
             HolePlaceFindings.Outside(results, clearances),
             HolePlaceFindings.Overlaps(results),
             WebFindings.ToOutline(results, clearances),

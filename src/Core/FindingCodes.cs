@@ -158,6 +158,13 @@ public static class FindingCodes
 
     /// <summary>No drill that leaves what the reamer needs.</summary>
     public const string NoDrillBeforeReaming = "drilling.no-drill-before-reaming";
+
+    /// <summary>No saw cuts across the bar.</summary>
+    public const string SawCannotCross = "saw.cannot-cross-bar";
+
+    /// <summary>No blade has the teeth for the thickness.</summary>
+    public const string SawTeeth = "saw.teeth";
+
     /// <summary>A measured hole that the plan does not have.</summary>
     public const string MeasuredNotInPlan = "measured.not-in-plan";
 
@@ -239,6 +246,8 @@ public static class FindingCodes
             new(ClampInTheWay, Severity.Warning, "No two places along the stock are clear for a clamp."),
             new(ThinStock, Severity.Warning, "The stock is thinner than the drill's point is long, so that the drill grabs as it breaks through."),
             new(DrillTooLong, Severity.Note, "The drills are longer than the holes need."),
+            new(SawCannotCross, Severity.Warning, "No saw of the shop cuts across the bar."),
+            new(SawTeeth, Severity.Warning, "No blade of a saw has 3 to 24 teeth in the steel."),
             new(NoDrillBeforeReaming, Severity.Warning, "The shop has no drill that leaves what a reamer needs."),
         }.OrderByDescending(c => c.Severity).ThenBy(c => c.Code, StringComparer.Ordinal),
     ];

@@ -24,6 +24,8 @@ public static class SheetKinds
         new(BuyList.Key, "Buy list", "how many to start, bars to buy and to take from the rack; with a count of pieces", BuyList.Draw),
         new(CutMap.Key, "Cut map", "each bar to scale with stop dimensions from one end, pieces, drop; with a count of pieces", CutMap.Draw),
         new(BarTags.Key, "Bar and drop tags", "to cut out and tie on: steel, heat number, size, pieces, place in the rack; with a count of pieces", BarTags.Draw),
+        new(RoughCutCard.Key, "Rough-cut card", "straight saw cuts before the grinder, numbered, with marks to lay off, and what is then left to grind", RoughCutCard.Draw),
+        new(WidthsSheet.Key, "Widths and weight", "the profiled piece at even stations, go and no-go, and what it must weigh", WidthsSheet.Draw),
         new(HolesSheet.Key, "Hole table", "where each hole lies from two edges, its size and drill, room for what was measured", HolesSheet.Draw),
         new(HoleCard.Key, "Hole card", "by machine and tool: speed, depth, feed, and a tick for each hole", HoleCard.Draw),
         new(FitsSheet.Key, "Pins and fits", "pinned and reamed holes: what they come out at, the room about the rod, drill and reamer", FitsSheet.Draw),

@@ -64,6 +64,9 @@ public sealed record SheetRequest(
     /// <summary>Bars for a count of pieces; null when no count was given.</summary>
     public StockPlan? Stock { get; init; }
 
+    /// <summary>What is asked of the rough cuts.</summary>
+    public RoughCutWanted RoughCut { get; init; } = new(null, null);
+
     /// <summary>Sheets in the packet; 0 until they are counted.</summary>
     public int SheetCount { get; init; }
 }

@@ -27,6 +27,9 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
     /// <summary>The bars where they are laid out already; null: they are laid out from <see cref="Stock"/>.</summary>
     internal StockPlan? Planned { get; init; }
 
+    /// <summary>Rough cuts asked for; null: as many as pay, with the quickest saw.</summary>
+    public RoughCutWanted? RoughCut { get; init; }
+
     /// <summary>The paper of a name; null when there is none.</summary>
     internal static PaperSize? PaperOf(string name, Length? rollWidth) => name.ToLowerInvariant() switch
     {
@@ -74,7 +77,7 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
             scale = PrintScale.After(remembered, m.Across, m.Along);
         }
 
-        var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))) };
+        var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))), RoughCut = RoughCut ?? new(null, null) };
         if (Planned is not null) return Checked<SheetRequest>.Good(request with { Stock = Planned });
         return Stock is null ? Checked<SheetRequest>.Good(request) : PlanStock.Of(work, results, Stock).Then(s => Checked<SheetRequest>.Good(request with { Stock = s.Stock }));
     }

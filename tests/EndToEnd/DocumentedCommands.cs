@@ -47,7 +47,8 @@ public sealed partial class DocumentedCommands : IDisposable
         var pins = ProgramRun.Of(_scratch.Folder, "fits", _scratch.PutExample("kitchen-knife"), "--json").Out;
         var assembly = ProgramRun.Of(_scratch.Folder, "assembly", "kitchen-knife.plan.toml", "--trials", "1000", "--json").Out;
         var stock = ProgramRun.Of(_scratch.Folder, "stock", "kitchen-knife.plan.toml", "--good", "3", "--yield", "88%", "--json").Out;
-        var program = ProgramRun.Of(_scratch.Folder, "program", _scratch.PutExample("skeleton-knife"), "--out", "knife.ngc", "--json").Out;
+        var roughcut = ProgramRun.Of(_scratch.Folder, "roughcut", _scratch.PutExample("skeleton-knife"), "--cuts", "2", "--json").Out;
+        var program = ProgramRun.Of(_scratch.Folder, "program", "skeleton-knife.plan.toml", "--out", "knife.ngc", "--json").Out;
         var packet = ProgramRun.Of(_scratch.Folder, "packet", "skeleton-hatchet.plan.toml", "--out", "packet", "--json").Out;
         System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "cairo-piece.svg"), _scratch.Path("drawing.svg"));
         var import = ProgramRun.Of(_scratch.Folder, "import", "drawing.svg", "--thickness", "1/8 in", "--json").Out;
@@ -106,6 +107,13 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {stock}```
+
+            ## `roughcut` of the skeleton knife, two cuts
+
+            Saw cuts in order. `from` and `to` are where a cut begins and ends on the piece as it then is, in the plan's axes; `marks` lie on the rim of the uncut blank, so that the line can be laid off with a rule, one for a cut that stops in a `pocket` (else `null`). `least_gap_mm` is the least distance of a cut from the true outline, `null` without cuts. `offcuts_mm2`, `kerf_mm2` and `left_mm2` add up to `blank_mm2`. `share_by_cuts` tells what the best straight cuts take of the waste, whatever the saw holds; `hull_share` bounds it. Times are planning values between `_low` and `_high`. `hollows` stay for the grinder; a chain of holes is `null` where none fits. Heights and stations of `profiled` count from `along_from` and `across_from`.
+
+            ```json
+            {roughcut}```
 
             ## `program` of the skeleton knife
 

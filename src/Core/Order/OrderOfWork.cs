@@ -89,8 +89,9 @@ public static class OrderOfWork
         if (bench.State == DrilledIn.Profile) steps.Add($"Lay out the outline on the stock, at least {Both(shop.EndAllowance.Mm)} from a sawn end", "", "template", "", OrderRules.OneDatum);
         if (bench.State != DrilledIn.Rectangle) Number(steps);
         if (Mill(plan, shop, bench, holes) is { } mill) steps.Add("Hold the piece by its holes, mill the outline and leave tabs; then cut the tabs", mill.Name, "holes", "", OrderRules.MillOut);
-        else steps.Add("Saw out, 1 to 1.5 mm (0.04 to 0.06 in) outside the line", Saw(shop), "template", "", OrderRules.SawOut);
-        steps.Add("Profile to the line, square to the faces; then P120", "belt grinder", "template", "", plan.Bevel is null ? "The belt leaves the line; the saw does not." : OrderRules.ProfileBeforeBevel);
+        else if (shop.Saws.IsDefaultOrEmpty) steps.Add("Saw out, 1 to 1.5 mm (0.04 to 0.06 in) outside the line", Saw(shop), "template", "", OrderRules.SawOut);
+        else steps.Add("Saw out by the rough-cut card, outside the line", Saw(shop), "rough-cut", "", OrderRules.SawOut);
+        steps.Add("Profile to the line, square to the faces; then P120", "belt grinder", "widths", "", plan.Bevel is null ? "The belt leaves the line; the saw does not." : OrderRules.ProfileBeforeBevel);
     }
 
     private static void Number(Steps steps) => steps.Add("Stamp or scratch the piece number on the tang", "", "", "", OrderRules.NumberEarly);

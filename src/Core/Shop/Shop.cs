@@ -77,6 +77,18 @@ public sealed record Shop(
     /// <summary>Steel left between a piece and a long edge of the bar; common practice 0.5 mm.</summary>
     public Length BarEdge { get; init; } = Length.OfMm(0.5);
 
+    /// <summary>Steel left outside the line at a rough saw cut, for the grinder; common practice 0.5 to 1.5 mm.</summary>
+    public Length RoughAllowance { get; init; } = Length.OfMm(1);
+
+    /// <summary>How far the width of the profiled piece may be off, either way; common practice 0.3 mm.</summary>
+    public Length ProfileTolerance { get; init; } = Length.OfMm(0.3);
+
+    /// <summary>Belts of the grinder, coarsest first.</summary>
+    public ImmutableArray<Belt> Belts { get; init; } = [];
+
+    /// <summary>Motor power of the belt grinder, W; null when not said.</summary>
+    public double? GrinderPowerW { get; init; }
+
     /// <summary>Share of started pieces that come out good, above 0 to 1; null until counted.</summary>
     public double? YieldShare { get; init; }
 
@@ -156,16 +168,17 @@ public sealed record Machine(
 /// <param name="Diameter">Nominal diameter.</param>
 public sealed record DrillSize(string Name, Length Diameter);
 
-/// <summary>A saw.</summary>
-/// <param name="Name">What the maker calls it.</param>
-/// <param name="Kerf">Width removed.</param>
-/// <param name="Throat">Throat depth; null when it does not matter.</param>
-public sealed record Saw(string Name, Length Kerf, Length? Throat);
-
 /// <summary>A wheel of the belt grinder.</summary>
 /// <param name="Name">What the maker calls it.</param>
 /// <param name="Diameter">Diameter over the belt.</param>
 public sealed record Wheel(string Name, Length Diameter);
+
+/// <summary>A belt of the grinder.</summary>
+/// <param name="Name">What the maker calls it.</param>
+/// <param name="Grit">P grade of its grain.</param>
+/// <param name="GramsPerMinute">Steel it takes off, average over its life, g/min; null: by common practice for its grit.</param>
+/// <param name="GramsPerBelt">Steel it takes off in its life, g; null: by common practice for its grit.</param>
+public sealed record Belt(string Name, double Grit, double? GramsPerMinute, double? GramsPerBelt);
 
 /// <summary>An oven.</summary>
 /// <param name="Name">What the maker calls it.</param>

@@ -11,6 +11,7 @@ internal static class PagesOfPlan
         ("", "Drawing"),
         ("/values", "In figures"),
         ("/stock", "Bars"),
+        ("/rough-cuts", "Rough cuts"),
         ("/drilling", "Drilling"),
         ("/fits", "Pins and fits"),
         ("/program", "Program for the mill"),

@@ -61,6 +61,13 @@ internal sealed class PieceView
         return new PieceView(results, map, factor, name);
     }
 
+    /// <summary>A view that fills the room, at no named scale.</summary>
+    public static PieceView Filling(Results results, Box real, Box room)
+    {
+        var factor = Math.Min(room.Width / real.Width, room.Height / real.Height);
+        return new PieceView(results, Transform.Shift(-real.Centre).Then(Transform.Scale(factor, factor)).Then(Transform.Shift(room.Centre)), factor, "not to scale");
+    }
+
     /// <summary>Where a point of the plan lies on the sheet.</summary>
     public Point On(Point plan) => _map.Map(plan);
 

@@ -8,6 +8,9 @@ public static class ShopKeys
     /// <summary>Words of <c>way</c>, in the order of <see cref="Core.PlacingWay"/>.</summary>
     public static ImmutableArray<string> PlacingWays { get; } = ["punch", "careful punch", "through other part", "guide piece", "drilled together", "readout", "cnc", "cnc bored"];
 
+    /// <summary>Words of a saw's <c>kind</c>, in the order of <see cref="Core.SawKind"/>.</summary>
+    public static ImmutableArray<string> SawKinds { get; } = ["band saw", "portable band saw", "hacksaw", "chop saw", "disc", "plasma"];
+
     /// <summary>The table that checks and documents a shop file.</summary>
     public static KeyTable Table { get; } = new(
         [
@@ -21,6 +24,8 @@ public static class ShopKeys
             new("placing", true, false, "How well you place holes, for one way of doing it. What is not written is taken from common practice. Write the heading once for each way, or for each machine."),
             new("saw", true, false, "A saw. Write the heading once for each."),
             new("wheel", true, false, "A contact or small wheel of the belt grinder. Write the heading once for each."),
+            new("belt", true, false, "A belt of the grinder. Write the heading once for each; the coarsest grinds to the line."),
+            new("grinder", false, false, "The belt grinder."),
             new("oven", false, false, "The hardening oven."),
             new("temper_oven", false, false, "The tempering oven, when it is another one."),
             new("quenchant", false, false, "What you quench in."),
@@ -85,9 +90,22 @@ public static class ShopKeys
             May("placing", "measured_holes", "whole number", "How many holes that was learnt from; written by the program", "", "12"),
             Must("saw", "name", "text", "What you call it", "\"portable band saw\""),
             Must("saw", "kerf", "length", "Width it removes", "1.1"),
-            May("saw", "throat", "length", "Depth of its throat", "", "120"),
+            May("saw", "throat", "length", "Depth of its throat: blade to frame", "", "120"),
+            Word("saw", "kind", false, "Band saw: with a table; portable band saw: its frame ends the cut; hacksaw; chop saw: across the bar only, a horizontal band saw too; disc: angle grinder with a cut-off disc; plasma: torch along a guide", "band saw", "\"portable band saw\"", SawKinds),
+            May("saw", "longest_cut", "length", "Longest cut it makes", "", "300"),
+            May("saw", "most_angle", "angle", "Greatest angle off a square cut across the bar, in degrees: 0 square only, 90 any", "90; 0 for a chop saw", "45"),
+            May("saw", "wander", "length", "How far its cut strays, both sides together", "by common practice for its kind", "\"0.8 mm\""),
+            May("saw", "rate_cm2_per_min", "number", "Steel it parts in a minute: length of the cut times thickness", "by common practice for its kind", "8"),
+            May("saw", "set_up_min", "number", "Minutes to mark, clamp and start one cut", "by common practice for its kind", "1.5"),
+            May("saw", "teeth_per_inch", "list of numbers", "Teeth per inch of the blades you own", "", "[14, 18, 24]"),
+            May("saw", "disc_diameter", "length", "Diameter of the cut-off disc", "125 mm for a disc", "\"4 1/2 in\""),
             Must("wheel", "name", "text", "What you call it", "\"contact wheel\""),
             Must("wheel", "diameter", "length", "Diameter over the belt", "250"),
+            Must("belt", "name", "text", "What you call it", "\"ceramic P36\""),
+            Must("belt", "grit", "number", "P grade of its grain", "36"),
+            May("belt", "grams_per_min", "number", "Steel it takes off in a minute, average over its life", "by common practice for its grit", "18"),
+            May("belt", "grams_per_belt", "number", "Steel it takes off before it is worn out", "by common practice for its grit", "1200"),
+            May("grinder", "power_w", "number", "Motor power in watts", "", "1100"),
             .. Oven("oven"),
             .. Oven("temper_oven"),
             Must("quenchant", "name", "text", "Kind: medium oil, fast oil, plates, ...; \"none\" when you have none", "\"medium oil\""),
@@ -101,6 +119,8 @@ public static class ShopKeys
             May("allowances", "end", "length", "Steel left beyond the piece at a sawn end", "the built-in shop's", "3"),
             May("allowances", "edge", "length", "Steel left beside the piece in a sawn rectangle", "the built-in shop's", "2"),
             May("allowances", "bar_edge", "length", "Steel left between a piece and a long edge of the bar when pieces are laid out", "0.5 mm", "1"),
+            May("allowances", "rough", "length", "Steel left outside the line at a rough saw cut, for the grinder", "1 mm", "\"1.5 mm\""),
+            May("allowances", "profile", "length", "How far the width of the profiled piece may be off, either way", "0.3 mm", "\"0.2 mm\""),
             Must("rack", "name", "text", "What is written on it", "\"drop of March\""),
             Must("rack", "steel", "text", "Name of its steel, as in the plan", "\"80CrV2\""),
             Must("rack", "thickness", "length", "Its thickness", "\"1/4 in\""),

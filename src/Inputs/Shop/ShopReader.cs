@@ -69,6 +69,8 @@ public static partial class ShopReader
         var placings = Many("placing", ReadPlacing);
         var saws = Many("saw", ReadSaw);
         var wheels = Many("wheel", ReadWheel);
+        var belts = Many("belt", ReadBelt);
+        var grinderPower = One("grinder").Number("power_w", 1, 100_000);
         var printers = Many("printer", ReadPrinter);
         var (oven, temperOven) = (One("oven"), One("temper_oven"));
         var (hardening, tempering) = (ReadOven(oven), ReadOven(temperOven));
@@ -80,6 +82,9 @@ public static partial class ShopReader
         if (edge is { Mm: < 0 }) allowances.Fault("edge", "an allowance below 0", "write how much steel is left, or 0");
         var barEdge = allowances.Length("bar_edge", positive: false);
         if (barEdge is { Mm: < 0 }) allowances.Fault("bar_edge", "an allowance below 0", "write how much steel is left, or 0");
+        var (rough, profile) = (allowances.Length("rough", positive: false), allowances.Length("profile", positive: false));
+        if (rough is { Mm: < 0 }) allowances.Fault("rough", "an allowance below 0", "write how much steel is left, or 0");
+        if (profile is { Mm: < 0 }) allowances.Fault("profile", "an allowance below 0", "write how far the width may be off, or 0");
         var rack = Many("rack", ReadRack);
         var bars = Many("bar", ReadBar);
         var money = top.Text("money");
@@ -113,6 +118,10 @@ public static partial class ShopReader
             Bars = bars ?? other.Bars,
             Money = money ?? other.Money,
             BarEdge = barEdge ?? other.BarEdge,
+            RoughAllowance = rough ?? other.RoughAllowance,
+            ProfileTolerance = profile ?? other.ProfileTolerance,
+            Belts = belts is { } bl ? [.. bl.OrderBy(x => x.Grit)] : other.Belts,
+            GrinderPowerW = grinderPower ?? other.GrinderPowerW,
             YieldShare = yield ?? other.YieldShare,
             ChanceShare = chance ?? other.ChanceShare,
             Placings = [.. placings ?? [], .. other.Placings.Select(x => x with { IsOwn = false })],
@@ -273,8 +282,47 @@ public static partial class ShopReader
 
     private static Saw? ReadSaw(Fields f)
     {
-        var (name, kerf, throat) = (f.Text("name"), f.Length("kerf"), f.Length("throat"));
-        return name is null || kerf is null ? null : new Saw(name, kerf.Value, throat);
+        var (name, kerf, throat, kind) = (f.Text("name"), f.Length("kerf"), f.Length("throat"), f.Word("kind"));
+        var (longest, wander, disc) = (f.Length("longest_cut"), f.Length("wander", positive: false), f.Length("disc_diameter"));
+        var (rate, setUp) = (f.Number("rate_cm2_per_min", 0.01, 10_000), f.Number("set_up_min", 0, 600));
+        if (wander is { Mm: < 0 }) f.Fault("wander", "a wander below 0", "write how far the cut strays, both sides together, or 0");
+        var angle = f.Quantity("most_angle", QuantityText.Degrees);
+        if (angle is { Degrees: not (>= 0 and <= 90) }) f.Fault("most_angle", "most_angle is not between 0 and 90 degrees", "write 0 when the saw cuts square only, 45 with a mitre vise, 90 for any angle");
+        var teeth = ReadTeeth(f);
+        if (name is null || kerf is null) return null;
+        return new Saw(name, kerf.Value, throat)
+        {
+            Kind = (SawKind)Math.Max(0, kind),
+            LongestCut = longest,
+            MostAngle = angle,
+            Wander = wander,
+            RateCm2PerMin = rate,
+            SetUpMinutes = setUp,
+            TeethPerInch = teeth,
+            DiscDiameter = disc,
+        };
+    }
+
+    private static ImmutableArray<double> ReadTeeth(Fields f)
+    {
+        switch (f.Node("teeth_per_inch"))
+        {
+            case null:
+                return [];
+            case TomlNumber { Value: >= 1 and <= 100 } one:
+                return [one.Value];
+            case TomlList { Items.Count: <= 50 } list when list.Items.All(i => i is TomlNumber { Value: >= 1 and <= 100 }):
+                return [.. list.Items.Cast<TomlNumber>().Select(n => n.Value).Distinct().Order()];
+            default:
+                f.Fault("teeth_per_inch", "teeth_per_inch is no list of teeth, 1 to 100", "write the blades you own, as [14, 18, 24]");
+                return [];
+        }
+    }
+
+    private static Belt? ReadBelt(Fields f)
+    {
+        var (name, grit, rate, life) = (f.Text("name"), f.Number("grit", 8, 5000), f.Number("grams_per_min", 0.01, 10_000), f.Number("grams_per_belt", 1, 1_000_000));
+        return name is null || grit is null ? null : new Belt(name, grit.Value, rate, life);
     }
 
     private static Wheel? ReadWheel(Fields f)

@@ -76,6 +76,9 @@ public sealed partial class PlanOnDesk : IDisposable
     /// <summary>The bars last asked for; null when nobody asked. Kept in a file beside the plan, not in the plan.</summary>
     public StockRequest? StockAsked { get; set; }
 
+    /// <summary>The rough cuts last asked for; null when nobody asked: as many as pay, with the quickest saw. It is not kept in the file.</summary>
+    public RoughCutWanted? RoughCutAsked { get; set; }
+
     /// <summary>Whether something is held and being moved.</summary>
     public bool IsHeld => _move is not null;
 

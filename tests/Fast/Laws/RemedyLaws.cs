@@ -30,6 +30,8 @@ public class RemedyLaws
         [FindingCodes.ThinStock] = "nothing is wrong with the plan: a board goes under it",
         [FindingCodes.DrillTooLong] = "another drill is taken",
         [FindingCodes.NoDrillBeforeReaming] = "a drill is missing, not a line of the plan",
+        [FindingCodes.SawCannotCross] = "the saw is the trouble, not a line of the plan",
+        [FindingCodes.SawTeeth] = "a blade is missing, not a line of the plan",
         [FindingCodes.SteelUnknown] = "a file for the steel is missing, not a line of the plan",
         [FindingCodes.MeasuredNotInPlan] = "the measured file has to be mended, not the plan",
         [FindingCodes.MeasuredFarOff] = "the hole has to be measured again",

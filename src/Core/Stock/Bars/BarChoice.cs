@@ -21,7 +21,7 @@ internal sealed class BarChoice
 {
     private readonly ImmutableArray<LanePiece> _pieces;
     private readonly BarRoom _room;
-    private readonly Dictionary<double, WidthTable?> _tables = [];
+    private readonly Dictionary<double, FillingsOfWidth?> _tables = [];
 
     public BarChoice(ImmutableArray<LanePiece> pieces, BarRoom room) => (_pieces, _room) = (pieces, room);
 
@@ -37,10 +37,10 @@ internal sealed class BarChoice
         foreach (var width in kinds.Select(k => k.Width.Mm).Distinct())
         {
             var longest = kinds.Where(k => Math.Abs(k.Width.Mm - width) < 1e-9).Max(k => k.Length.Mm) - (2 * _room.End.Mm);
-            _tables[width] = WidthTable.Of(_pieces, wanted, width - (2 * _room.Edge.Mm), longest, _room.Clearance.Mm);
+            _tables[width] = FillingsOfWidth.Of(_pieces, wanted, width - (2 * _room.Edge.Mm), longest, _room.Clearance.Mm);
         }
 
-        var tables = _tables.Values.OfType<WidthTable>().ToArray();
+        var tables = _tables.Values.OfType<FillingsOfWidth>().ToArray();
         if (tables.Length > 0) MostTogether = tables.Min(t => t.MostTogether);
         var isPriced = kinds.All(k => k.Rack is not null || k.Price is not null);
         var (fillings, layouts) = (new List<BarFilling>(), new List<ChosenBar>());

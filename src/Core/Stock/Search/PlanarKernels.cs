@@ -39,24 +39,4 @@ internal static class PlanarKernels
 
         return 0.5 * sum;
     }
-
-    /// <summary>Corners of the convex hull, counter-clockwise (monotone chain).</summary>
-    public static Point[] Hull(IEnumerable<Point> points)
-    {
-        var sorted = points.Distinct().OrderBy(p => p.X).ThenBy(p => p.Y).ToArray();
-        var hull = new List<Point>(sorted.Length + 1);
-        foreach (var round in new[] { sorted, [.. sorted.Reverse()] })
-        {
-            var from = hull.Count;
-            foreach (var p in round)
-            {
-                while (hull.Count >= from + 2 && (hull[^1] - hull[^2]).Cross(p - hull[^2]) <= 0) hull.RemoveAt(hull.Count - 1);
-                hull.Add(p);
-            }
-
-            hull.RemoveAt(hull.Count - 1);
-        }
-
-        return [.. hull];
-    }
 }

@@ -61,10 +61,10 @@ internal sealed class TurnedPiece
             .. pieces.Select((p, i) =>
             {
                 var corners = Clean(p.Corners);
-                var (area, hull) = (PlanarKernels.Area(corners), PlanarKernels.Hull(corners));
+                var (area, hull) = (PlanarKernels.Area(corners), ConvexHull.Of(corners));
                 var discs = InnerDisc.Of(corners, area);
                 var across = hull.SelectMany(a => hull.Select(b => a.To(b))).Max();
-                return p.Turns.Distinct().Select(t => Turned(i, t, corners, discs, PlanarKernels.Area(hull), across, index++)).ToImmutableArray();
+                return p.Turns.Distinct().Select(t => Turned(i, t, corners, discs, PlanarKernels.Area(hull.AsSpan()), across, index++)).ToImmutableArray();
             }),
         ];
     }

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Tangwright.Core;
 
 /// <summary>All fillings of bars of one width, worked out once for the longest.</summary>
-internal sealed class WidthTable
+internal sealed class FillingsOfWidth
 {
     private readonly MixedLane _lane;
     private readonly LaneFillings _fillings;
@@ -11,14 +11,14 @@ internal sealed class WidthTable
     private readonly ImmutableArray<int> _most;
     private readonly int _patterns;
 
-    private WidthTable(MixedLane lane, LaneFillings fillings, ImmutableArray<int> asked, ImmutableArray<int> most, int patterns, int mostTogether)
+    private FillingsOfWidth(MixedLane lane, LaneFillings fillings, ImmutableArray<int> asked, ImmutableArray<int> most, int patterns, int mostTogether)
         => (_lane, _fillings, _asked, _most, _patterns, MostTogether) = (lane, fillings, asked, most, patterns, mostTogether);
 
     /// <summary>Most different patterns in one bar that were looked at.</summary>
     public int MostTogether { get; }
 
     /// <summary>The table; null when no pattern is low enough for the width.</summary>
-    public static WidthTable? Of(ImmutableArray<LanePiece> pieces, ImmutableArray<int> wanted, double laneMm, double longestMm, double clearanceMm)
+    public static FillingsOfWidth? Of(ImmutableArray<LanePiece> pieces, ImmutableArray<int> wanted, double laneMm, double longestMm, double clearanceMm)
     {
         ImmutableArray<int> asked = [.. Enumerable.Range(0, pieces.Length).Where(t => wanted[t] > 0 && pieces[t].HeightMm <= laneMm + 1e-9 && pieces[t].LengthMm <= longestMm + 1e-9)];
         if (asked.IsEmpty) return null;
@@ -26,7 +26,7 @@ internal sealed class WidthTable
         ImmutableArray<int> most = [.. asked.Select(t => Math.Min(wanted[t], Lane.MostInBar))];
         for (var together = asked.Length; ; together--)
         {
-            if (lane.Fill(most, longestMm, together, isLast: together == 1) is { } fillings) return new WidthTable(lane, fillings, asked, most, pieces.Length, together == asked.Length ? int.MaxValue : together);
+            if (lane.Fill(most, longestMm, together, isLast: together == 1) is { } fillings) return new FillingsOfWidth(lane, fillings, asked, most, pieces.Length, together == asked.Length ? int.MaxValue : together);
         }
     }
 
