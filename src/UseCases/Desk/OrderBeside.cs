@@ -31,6 +31,8 @@ internal static class OrderBeside
             MayTurnOver = One("turn_over") == "yes",
             StraightCuts = One("straight_cuts") == "yes",
             Service = One("service"),
+            Sheet = One("sheet"),
+            MayLieAcross = One("across") == "yes",
             With = [.. lines.Where(l => l.Name == "with").Select(l => Other(l.Value, folder)).OfType<StockWith>()],
             Solver = folder.Solver,
         };
@@ -52,6 +54,8 @@ internal static class OrderBeside
         Line("turn_over", r.MayTurnOver ? "yes" : "");
         Line("straight_cuts", r.StraightCuts ? "yes" : "");
         Line("service", r.Service);
+        Line("sheet", r.Sheet);
+        Line("across", r.MayLieAcross ? "yes" : "");
         foreach (var w in r.With) Line("with", string.Create(CultureInfo.InvariantCulture, $"{OpenWork.Stem(w.PlanPath)}={w.Good}"));
         if (System.IO.File.Exists(PathOf(planPath)) && TextFile.Read(PathOf(planPath)) is { IsGood: true, Value: var there } && there == text.ToString()) return [];
         return OutputFolder.Write([new OutputFile(PathOf(planPath), Encoding.UTF8.GetBytes(text.ToString()))], overwrite: true);

@@ -36,7 +36,7 @@ public static class ExactOverlap
     {
         var turned = piece.Corners.Select(at.Turn.Transform.Map).ToArray();
         var box = Box.Around(turned);
-        return [.. turned.Select(c => ((long)Math.Round((c.X - box.MinX + at.Along) / width * Steps), (long)Math.Round((c.Y - box.MinY + at.Up) / width * Steps))).Distinct()];
+        return [.. turned.Select(c => ((long)Math.Round((c.X - box.MinX + at.AlongMm) / width * Steps), (long)Math.Round((c.Y - box.MinY + at.UpMm) / width * Steps))).Distinct()];
     }
 
     private static bool Touch((long X, long Y)[] a, (long X, long Y)[] b)

@@ -42,9 +42,9 @@ public sealed record SheetPiece(ImmutableArray<Point> Corners, int Count, Immuta
 /// <param name="Piece">Which kind, by its place in the list.</param>
 /// <param name="Bar">Which bar or sheet, from 0.</param>
 /// <param name="Turn">How it lies.</param>
-/// <param name="Along">Left end of the box around it, mm from the bar's left end.</param>
-/// <param name="Up">Lower side of that box, mm from the sheet's lower side.</param>
-public readonly record struct SheetPlace(int Piece, int Bar, PieceTurn Turn, double Along, double Up);
+/// <param name="AlongMm">Left end of the box around it, mm from the bar's left end.</param>
+/// <param name="UpMm">Lower side of that box, mm from the sheet's lower side.</param>
+public readonly record struct SheetPlace(int Piece, int Bar, PieceTurn Turn, double AlongMm, double UpMm);
 
 /// <summary>Pieces laid on bars, sheets or a strip of one width.</summary>
 /// <param name="Places">Where they lie; those of a kind together, in the order of the list.</param>

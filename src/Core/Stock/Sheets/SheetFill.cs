@@ -97,7 +97,7 @@ public static class SheetFill
         [
             .. layout.Places.GroupBy(p => p.Bar).OrderBy(g => g.Key).Select(g =>
             {
-                var places = g.OrderBy(p => p.Along).ThenBy(p => p.Up).Select(Place).ToImmutableArray();
+                var places = g.OrderBy(p => p.AlongMm).ThenBy(p => p.UpMm).Select(Place).ToImmutableArray();
                 var used = places.Max(p => p.Place.AlongMm + Lies.Size(p.Place.Lie, patterns[p.Pattern].Outline.Bounds).Along);
                 var gap = LeastGapOf(patterns, places, clearanceMm);
                 if (gap < clearanceMm) throw new InvalidOperationException($"pieces came out {clearanceMm - gap} mm too near");
@@ -110,7 +110,7 @@ public static class SheetFill
         {
             var turn = p.Turn.Transform;
             var (inner, outer) = (Turned(patterns[p.Piece].Outline.Bounds, turn), Box.Around([.. grown[p.Piece].Corners.Select(turn.Map)]));
-            return (p.Piece, new LanePlace(LieOf(p.Turn), p.Along + inner.MinX - outer.MinX - reach, p.Up + inner.MinY - outer.MinY - reach));
+            return (p.Piece, new LanePlace(LieOf(p.Turn), p.AlongMm + inner.MinX - outer.MinX - reach, p.UpMm + inner.MinY - outer.MinY - reach));
         }
     }
 

@@ -35,7 +35,7 @@ internal sealed record SheetCase(ImmutableArray<SheetPiece> Pieces, double Width
         {
             var turned = Pieces[p.Piece].Corners.Select(p.Turn.Transform.Map).ToArray();
             var box = Box.Around(turned);
-            var ring = turned.Select(c => new Coordinate(c.X - box.MinX + p.Along, c.Y - box.MinY + p.Up)).ToList();
+            var ring = turned.Select(c => new Coordinate(c.X - box.MinX + p.AlongMm, c.Y - box.MinY + p.UpMm)).ToList();
             return (Geometry)new Polygon(new LinearRing([.. ring, ring[0].Copy()]));
         }).ToArray();
         var worst = 0.0;

@@ -92,7 +92,7 @@ public class StripSearchTests
         {
             foreach (var (dx, dy) in new[] { (40.0, 0.0), (-40, 0), (0, 40), (0, -40) })
             {
-                var moved = layout with { Places = layout.Places.SetItem(i, layout.Places[i] with { Along = layout.Places[i].Along + dx, Up = layout.Places[i].Up + dy }) };
+                var moved = layout with { Places = layout.Places.SetItem(i, layout.Places[i] with { AlongMm = layout.Places[i].AlongMm + dx, UpMm = layout.Places[i].UpMm + dy }) };
                 var bad = ExactOverlap.Of(c.Pieces, moved);
                 Assert.Equal(c.Amiss(moved) > 1e-6, bad is not null);
                 if (bad is not null) pushed++;
