@@ -40,7 +40,7 @@ public static class StockText
 
     /// <summary>"3 new bars alike, 76.2 x 1219.2 mm: 6 pieces in each, drop ...".</summary>
     public static string Bars(StockPlan s, BarCut c, UnitsShown units)
-        => $"{(c.Rack is { } rack ? $"{rack.Name} of the rack, " : c.Count == 1 ? "1 new bar, " : $"{c.Count} new bars alike, ")}{(HasSeveral(s) ? $"{c.Steel} {Size(c.Thickness, units)} x " : "")}{Size(c.Width, units)} x {Size(c.Length, units)}: {StockWords.Pieces(s, c)}{(c.Count > 1 ? " in each" : "")}, drop {Size(c.Drop, units)}{(c.DropHoldsPiece ? ", holds another" : "")}";
+        => $"{(c.Rack is { } rack ? $"{rack.Name} of the rack, " : c.Count == 1 ? $"1 new {Word(s)}, " : $"{c.Count} new {Word(s)}s alike, ")}{(HasSeveral(s) ? $"{c.Steel} {Size(c.Thickness, units)} x " : "")}{Size(c.Width, units)} x {Size(c.Length, units)}: {StockWords.Pieces(s, c)}{(c.Count > 1 ? " in each" : "")}, drop {Size(c.Drop, units)}{(c.DropHoldsPiece ? ", holds another" : "")}";
 
     /// <summary>What to buy, a line a kind.</summary>
     public static string Buy(StockPlan s, BarsToBuy b, UnitsShown units, string times)
@@ -55,6 +55,8 @@ public static class StockText
     /// <summary>A straight cut: "cut 2 from 350 mm on the lower edge to 362 mm on the upper".</summary>
     public static string Cut(SawLine l, Length kerf, UnitsShown units)
         => l.RoomMm < kerf.Mm - 1e-6 ? "no straight cut here: follow the gap" : $"from {Size(Length.OfMm(l.LowMm), units)} on the lower edge to {Size(Length.OfMm(l.HighMm), units)} on the upper";
+
+    private static string Word(StockPlan s) => s.IsOnSheets ? "sheet" : "bar";
 
     private static bool HasSeveral(StockPlan s) => s.Cuts.Select(c => (c.Steel, c.Thickness)).Distinct().Count() > 1;
 

@@ -56,7 +56,7 @@ internal static class StockCommand
         if (s.Patterns.Length == 1) Says.Line($"{r.Plan.Name}, revision {r.Plan.Revision}: {s.Good} good in {r.Plan.Stock.Steel}, {Size(r.Plan.Stock.Thickness)} thick");
         foreach (var line in s.Patterns.Length == 1 ? [StockText.Answer(s), StockText.Free(s)] : s.Patterns.Select(StockText.Answer)) if (line.Length > 0) Says.Line(line);
         Says.Line();
-        if (s.Patterns.Length == 1) Starts(s);
+        if (s.Patterns.Length == 1 && s.Rows.Length > 1) Starts(s);
         if (s.Buy.IsEmpty) Says.Line("Buy nothing: the rack holds it.");
         foreach (var b in s.Buy) Says.Line(StockText.Buy(s, b, units, "x"));
         if (s.Mass is { } mass) Says.Line($"    {StockText.Weight(mass, units)} of steel");

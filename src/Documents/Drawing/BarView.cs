@@ -24,7 +24,7 @@ internal static class BarView
             canvas.Line(new Point(row, bar.MinY), new Point(row, bar.MaxY), new Pen(0.25, LineKind.Dashed));
         }
 
-        var pitch = cut.Places.Length < 2 ? double.PositiveInfinity : (cut.Places[^1].AlongMm - cut.Places[0].AlongMm) * f / (cut.Places.Length - 1);
+        var isCrowded = !s.IsOnSheets && cut.Places.Length > 1 && (cut.Places[^1].AlongMm - cut.Places[0].AlongMm) * f / (cut.Places.Length - 1) <= 7;
         var numbers = new List<Box>();
         for (var i = 0; i < cut.Places.Length; i++)
         {
@@ -33,7 +33,7 @@ internal static class BarView
             var turn = Lies.Turn(p.Lie, r.Plan.Outline.Bounds).Then(Transform.Shift(new Point(p.AlongMm, p.UpMm))).Then(Transform.Scale(f, f)).Then(Transform.Shift(corner));
             canvas.Stroke(r.Plan.Outline.Transformed(turn), new Pen(0.25));
             var number = new TextMark($"{i + 1}", turn.Map(r.Outline.Centroid) - new Point(0, 1.7), Canvas.TextMm, true, TextAnchor.Middle, 0, Ink.Black);
-            if (pitch <= 7 || TextSpace.Of(number) is var room && numbers.Any(n => n.Grown(0.3).Touches(room))) continue;
+            if (isCrowded || TextSpace.Of(number) is var room && numbers.Any(n => n.Grown(0.3).Touches(room))) continue;
             numbers.Add(TextSpace.Of(number));
             canvas.Add(number);
         }

@@ -51,7 +51,8 @@ public static class BarTags
 
     private static void Bar(Canvas canvas, Box box, SheetRequest request, NumberedBar bar)
     {
-        var name = bar.Cut.Rack is { } rack ? $"Bar {bar.Number}: {rack.Name}" : $"Bar {bar.Number}";
+        var word = request.Stock!.IsOnSheets ? "Sheet" : "Bar";
+        var name = bar.Cut.Rack is { } rack ? $"{word} {bar.Number}: {rack.Name}" : $"{word} {bar.Number}";
         var y = Head(canvas, box, request, name, bar.Cut, bar.Cut.Length);
         var isShort = bar.Pieces.Length > 2;
         foreach (var (p, first, last) in bar.Pieces.Take(3))

@@ -15,9 +15,9 @@ public static class CutMap
 
     // where the columns begin, as shares of the width
     private const double PieceAt = 0.06;
-    private const double LeftAt = 0.14;
-    private const double RightAt = 0.36;
-    private const double UpAt = 0.59;
+    private const double LeftAt = 0.13;
+    private const double RightAt = 0.345;
+    private const double UpAt = 0.56;
     private const double LiesAt = 0.755;
 
     /// <summary>Most pieces of one bar that get a line of their own.</summary>

@@ -29,6 +29,7 @@ public sealed record NumberedBar(int Number, int CutNumber, BarCut Cut, Immutabl
     public static string Words(StockPlan s, int cut)
     {
         var first = 1 + s.Cuts.Take(cut).Sum(c => c.Count);
-        return s.Cuts[cut].Count == 1 ? $"Bar {first}" : $"Bars {first} to {first + s.Cuts[cut].Count - 1}";
+        var name = s.IsOnSheets ? "Sheet" : "Bar";
+        return s.Cuts[cut].Count == 1 ? $"{name} {first}" : $"{name}s {first} to {first + s.Cuts[cut].Count - 1}";
     }
 }

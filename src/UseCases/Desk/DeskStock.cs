@@ -100,7 +100,7 @@ public static class DeskStock
             s.Patterns.Length == 1 ? StockText.Answer(s) : "",
             s.Patterns.Length == 1 ? StockText.Free(s) : "",
             buy,
-            s.Patterns.Length == 1 ? [.. s.Rows.Select(x => new StartsShown(x.Starts, StockText.Percent(x.ChanceShare), x.NewBars, x.Starts == s.Starts ? "laid out" : x.IsFree ? "no more steel" : ""))] : [],
+            s.Patterns.Length == 1 && s.Rows.Length > 1 ? [.. s.Rows.Select(x => new StartsShown(x.Starts, StockText.Percent(x.ChanceShare), x.NewBars, x.Starts == s.Starts ? "laid out" : x.IsFree ? "no more steel" : ""))] : [],
             [.. s.Cuts.Select((c, i) => new CutShown(StockText.Bars(s, c, units), DrawnSheet.Of(BarPicture.Of(s, c), $"Bar {i + 1} with {c.Places.Length} pieces").Svg, [.. c.Places.Take(MostListed).Select((p, j) => $"{j + 1}: {StockText.Place(s, p, units)}{(j < c.SawLines.Length ? "; then saw " + StockText.Cut(c.SawLines[j], s.Room.Kerf, units) : "")}")]))],
             s.Notes)
         {

@@ -137,6 +137,9 @@ public sealed record StockPlan(
     /// <summary>Who cuts instead of a saw; null: a saw.</summary>
     public HiredCut? Service { get; init; }
 
+    /// <summary>Whether the pieces lie on sheets, laid by search.</summary>
+    public bool IsOnSheets { get; init; }
+
     /// <summary>Whether the pieces can be parted by straight cuts.</summary>
     public bool IsByStraightCuts { get; init; }
 

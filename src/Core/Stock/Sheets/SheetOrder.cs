@@ -53,6 +53,7 @@ public static class SheetOrder
             Price = paid,
             Money = shop.Money,
             IsLeast = false,
+            IsOnSheets = true,
         });
 
         double Area(int i) => Math.Abs(Moments.Of(patterns[i].Outline).AreaMm2);
