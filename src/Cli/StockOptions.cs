@@ -20,7 +20,7 @@ internal sealed class StockOptions
     private readonly Option<string?> _sheet = new("--sheet") { Description = "lay the pieces by search on sheets of this size, or on bars wide enough for several rows: width, then length along the grain", HelpName = "\"W x L\"" };
     private Option<int>? _seed;
     private readonly Option<bool> _across = new("--across") { Description = "on sheets pieces may also lie across the grain" };
-    private readonly Option<int?> _search = new("--search") { Description = "how long to search: millions of places weighed up, else 20; the same on every machine", HelpName = "N" };
+    private readonly Option<int?> _search = new("--search") { Description = "how long to search: millions of places weighed up, else 20; asked again, the answer is the same", HelpName = "N" };
     private readonly Option<double?> _seconds = new("--seconds") { Description = "search for so many seconds on all cores instead; two runs may differ", HelpName = "S" };
     private readonly Option<bool> _over = new("--turn-over") { Description = "pieces may also lie with the back face up" };
 

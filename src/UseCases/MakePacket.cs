@@ -46,6 +46,7 @@ public static class MakePacket
                 var request = sheets.Length > 0 ? asked : asked with { Programs = new([.. programs.Select(p => p.Report)]) };
                 var into = folder ?? PacketFolder(planPath);
                 var packet = BenchPacket.Of(request, sheets);
+                if (packet.Sheets.IsEmpty) return Checked<WrittenPacket>.Bad(Fault.OfFile("--sheets", $"there is nothing to draw for {string.Join(", ", sheets)}", request.Stock is null ? "the sheets of bars need a count: --good 12; others need what the plan does not say yet" : "choose other sheets"));
                 var files = new List<OutputFile>();
                 void Add(string name, byte[] bytes) => files.Add(new OutputFile(System.IO.Path.Combine(into, name), bytes));
                 if (sheets.Length > 0)

@@ -58,7 +58,7 @@ public abstract class Journey(Chromium chromium, DeskOnScratch desk) : IClassFix
     protected async Task<IPage> Open(string address, int width = 1400, int height = 900, ColorScheme scheme = ColorScheme.Light)
     {
         var page = await NewPage(width, height, scheme);
-        await page.GotoAsync("/" + address.TrimStart('/'));
+        await page.GotoAsync("/" + address.TrimStart('/'), new() { Timeout = 60_000 });
         return page;
     }
 

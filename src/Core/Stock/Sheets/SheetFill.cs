@@ -101,6 +101,7 @@ public static class SheetFill
                 var used = places.Max(p => p.Place.AlongMm + Lies.Size(p.Place.Lie, patterns[p.Pattern].Outline.Bounds).Along);
                 var gap = LeastGapOf(patterns, places, clearanceMm);
                 if (gap < clearanceMm) throw new InvalidOperationException($"pieces came out {clearanceMm - gap} mm too near");
+                if (places.Any(p => p.Place.AlongMm < -1e-6 || p.Place.UpMm < -1e-6 || p.Place.UpMm + Lies.Size(p.Place.Lie, patterns[p.Pattern].Outline.Bounds).Up > layout.WidthMm - (2 * reach) + 1e-6) || used > layout.UsedMm[g.Key] - (2 * reach) + 1e-6) throw new InvalidOperationException("a piece stands out of its sheet");
                 return new FilledSheet(1, g.Key, places, used, gap);
             }),
         ];

@@ -27,8 +27,12 @@ public static class SheetOrder
         var room = BarPlan.Room(items[0].Results, items[0].Wanted)! with { End = items.Max(i => BarPlan.Room(i.Results, i.Wanted)!.End) };
         ImmutableArray<SheetPattern> patterns = [.. items.Select((item, i) => new SheetPattern(item.Results.Plan.Outline, started[i].Starts, item.Wanted.MayTurnOver, sheet.MayLieAcross))];
         var shop = items[0].Results.Shop;
-        var rack = shop.Rack.Where(b => b.Steel == stock.Steel && BarPrices.Near(b.Thickness, stock.Thickness) && BarPrices.Near(b.Width, sheet.Width) && b.Length < sheet.Length).OrderBy(b => b.Length.Mm).Where(b => patterns.All(p => Fits(p, b.Length))).ToImmutableArray();
+        var rack = shop.Rack.Where(b => b.Steel == stock.Steel && BarPrices.Near(b.Thickness, stock.Thickness) && BarPrices.Near(b.Width, sheet.Width) ).OrderBy(b => b.Length.Mm).Where(b => patterns.All(p => Fits(p, b.Length))).ToImmutableArray();
         if (items.FirstOrDefault(i => !Fits(patterns[items.IndexOf(i)], sheet.Length)) is { } great) return Bad($"{great.Results.Plan.Name}, {Shown.Both(great.Results.Outline.Length)} × {Shown.Both(great.Results.Outline.Height)}, does not come out of a sheet {Shown.Both(sheet.Width)} × {Shown.Both(sheet.Length)}", $"take a sheet at least {Shown.Both(great.Results.Outline.Height + (room.Edge * 2))} × {Shown.Both(great.Results.Outline.Length + (room.End * 2))}");
+
+        // many alike are cut like one full new sheet; the rack would have to be laid out by itself
+        var isMany = patterns.Length == 1 && patterns[0].Count > SheetFill.MostAtOnce;
+        if (isMany) rack = [];
 
         double Inner(Length l) => l.Mm - (2 * room.End.Mm);
         var steel = new StripStock(sheet.Width.Mm - (2 * room.Edge.Mm), [.. rack.Select(b => Inner(b.Length))], Inner(sheet.Length));
@@ -47,14 +51,17 @@ public static class SheetOrder
         var row = new StartsRow(started[0].Starts, all[0].ChanceShare, all[0].LowChanceShare, all[0].HighChanceShare, news, sheet.Length * news, IsFree: false);
         var most = cuts.Max(c => c.Places.Length);
         ImmutableArray<BarsToBuy> buy = news == 0 ? [] : [new BarsToBuy(news, sheet.Length, most, 0) { Width = sheet.Width, Steel = stock.Steel, Thickness = stock.Thickness, Price = price }];
-        return Checked<StockPlan>.Good(new StockPlan(items[0].Wanted.Good, started[0].Chance, started[0].Yield, started[0].Starts, [row], room, cuts, buy, null, Weight(news), SheetNotes.Of(items, [.. started.Select(s => s.Yield)], room, cuts, sheet, area))
+        return Checked<StockPlan>.Good(new StockPlan(items[0].Wanted.Good, started[0].Chance, started[0].Yield, started[0].Starts, [row], room, cuts, buy, null, Weight(news), [.. SheetNotes.Of(items, [.. started.Select(s => s.Yield)], room, cuts, sheet, area, stop.IsCancellationRequested), .. Unused()])
         {
             Patterns = all,
             Price = paid,
             Money = shop.Money,
             IsLeast = false,
             IsOnSheets = true,
+            Service = items[0].Wanted.Service,
         });
+
+        IEnumerable<string> Unused() => shop.Rack.Where(b => b.Steel == stock.Steel && BarPrices.Near(b.Thickness, stock.Thickness) && !rack.Contains(b)).Select(b => $"{b.Name} of the rack is not used here: {(isMany ? "so many alike are all cut like one new sheet" : BarPrices.Near(b.Width, sheet.Width) ? "a piece of the order does not fit it" : "it is of another width")}.");
 
         double Area(int i) => Math.Abs(Moments.Of(patterns[i].Outline).AreaMm2);
 

@@ -10,7 +10,7 @@ public sealed record SheetSearch(Length Width, Length Length)
     /// <summary>Places weighed up when nobody says another, millions: a few seconds.</summary>
     public const int UsualMillions = 20;
 
-    /// <summary>Searches side by side when the work is bounded, whatever the machine: so every machine finds the same.</summary>
+    /// <summary>Searches side by side when the work is bounded, however many cores there are: asked again, the answer is the same.</summary>
     public const int UsualSearches = 4;
 
     /// <summary>Pieces may lie across the sheet.</summary>

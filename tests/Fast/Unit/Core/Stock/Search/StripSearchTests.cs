@@ -7,7 +7,7 @@ namespace Tangwright.Tests.Bars;
 /// <summary>Unlike pieces on a strip, sheets and bars: against published densities and proven lengths, judged by another library.</summary>
 public class StripSearchTests
 {
-    // after little work already denser than the means of a good method of 2012 with 20 minutes (Leung, Lin and Zhang, Computers and
+    // after little work already near the means of a good method of 2012 with 20 minutes (Leung, Lin and Zhang, Computers and
     // Operations Research 39:678, as quoted by Gardeyn, Vanden Berghe and Wauters 2025, table 2), less a margin for the short time
     [Theory]
     [InlineData("albano", 87.38, 2.5)]
