@@ -39,7 +39,15 @@ internal sealed class StockOptions
     /// <summary>What was asked, or what is wrong with how it is written; null without a count.</summary>
     public Checked<StockRequest>? Of(ParseResult p)
     {
-        if (p.GetValue(_good) is not { } good) return null;
+        if (p.GetValue(_good) is not { } good)
+        {
+            return new Option[] { _with, _straight, _service, _sheet, _bars, _start, _yield, _chance, _clearance }.FirstOrDefault(o => p.GetResult(o) is { Implicit: false }) is { } alone
+                ? Checked<StockRequest>.Bad(Fault.OfFile(alone.Name, "asks about bars without a count", "say how many good pieces: --good 12"))
+                : null;
+        }
+
+        if (p.GetValue(_sheet) is null && new Option[] { _across, _search, _seconds }.FirstOrDefault(o => p.GetResult(o) is { Implicit: false }) is { } idle) return Checked<StockRequest>.Bad(Fault.OfFile(idle.Name, "only says how sheets are searched", "name the sheet too: --sheet \"300 mm x 1000 mm\""));
+        if (p.GetValue(_sheet) is not null && p.GetValue(_bars) is { Length: > 0 }) return Checked<StockRequest>.Bad(Fault.OfFile("--bar", "does not go with a sheet", "give --bar or --sheet, not both"));
         var with = (p.GetValue(_with) ?? []).Select(StockWith.Read).ToArray();
         return with.Any(w => !w.IsGood) ? Checked<StockRequest>.Bad(with.SelectMany(w => w.Faults)) : Checked<StockRequest>.Good(new StockRequest(good)
         {
