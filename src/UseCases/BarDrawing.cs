@@ -16,6 +16,7 @@ public static class BarDrawing
         var title = $"{string.Join(", ", cut.Places.Select(p => p.Pattern).Distinct().Order().Select(p => $"{s.Patterns[p].Results.Plan.Name} rev {s.Patterns[p].Results.Plan.Revision}"))}, bar {number}, mm";
         var (paths, circles) = (ImmutableArray.CreateBuilder<DrawnPath>(), ImmutableArray.CreateBuilder<DrawnCircle>());
         paths.Add(new DrawnPath("BAR", Path.Polygon(new(0, 0), new(cut.Length.Mm, 0), new(cut.Length.Mm, cut.Width.Mm), new(0, cut.Width.Mm))));
+        var without = new List<string>();
         var outlines = cut.Places.Select(p => Outline(s, p)).ToArray();
         for (var i = 0; i < outlines.Length; i++)
         {
@@ -38,9 +39,10 @@ public static class BarDrawing
             if (s.Service is not { } by) continue;
             var others = outlines.Where((_, k) => k != i).ToArray();
             if (LeadIn.Outside(outlines[i], others, new Box(0, 0, cut.Length.Mm, cut.Width.Mm), by.Kerf.Mm) is { } lead) paths.Add(new DrawnPath("LEAD_IN", new Path([lead], closed: false)));
+            else without.Add($"{i + 1}");
         }
 
-        return new FlatDrawing(s.Service is { } how ? $"{title}; {how.Words}; kerf outside the outlines, inside the holes; outlines hold {Shown.Trimmed(how.Edge.Mm, 2)} mm to grind off" : title, paths.ToImmutable(), circles.ToImmutable());
+        return new FlatDrawing(s.Service is { } how ? $"{title}; {how.Words}; kerf outside the outlines, inside the holes; outlines hold {Shown.Trimmed(how.Edge.Mm, 2)} mm to grind off{(without.Count > 0 ? $"; no room for a lead-in at piece {string.Join(", ", without)}: the service chooses" : "")}" : title, paths.ToImmutable(), circles.ToImmutable());
     }
 
     /// <summary>The outline as it is to be cut.</summary>
@@ -48,7 +50,7 @@ public static class BarDrawing
     {
         var results = s.Patterns[p.Pattern].Results;
         var outline = results.Plan.Outline;
-        var grown = s.Service is { } service ? OffsetLoop.Of(outline, service.Edge.Mm).Path ?? outline : outline;
+        var grown = s.Service is { } service ? OffsetLoop.Of(outline, service.Edge.Mm).Path ?? throw new InvalidOperationException("an outline that cannot be grown is refused before it is drawn") : outline;
         return grown.Transformed(Turn(results, p));
     }
 

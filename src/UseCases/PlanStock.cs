@@ -63,6 +63,13 @@ public static class PlanStock
     /// <param name="overwrite">Whether existing files may be replaced.</param>
     public static Checked<WrittenDrawings> Draw(StockAnswer answer, string planPath, string? folder, bool overwrite)
     {
+        if (answer.Stock.Service is { } service)
+        {
+            var refused = answer.Stock.Patterns.Select(p => (p.Results.Plan.Name, Grown: OffsetLoop.Of(p.Results.Plan.Outline, service.Edge.Mm))).Where(p => p.Grown.Path is null)
+                .Select(p => Fault.OfFile(p.Name, $"the outline cannot hold {Foundation.Shown.Both(service.Edge)} of cut edge to grind off: {p.Grown.Why}", "widen the hollow, or send the drawing without --service and say on which side the kerf lies")).ToArray();
+            if (refused.Length > 0) return Checked<WrittenDrawings>.Bad(refused);
+        }
+
         var into = folder ?? System.IO.Path.GetDirectoryName(planPath) ?? "";
         var files = answer.Stock.Cuts.SelectMany((cut, i) =>
         {

@@ -17,12 +17,13 @@ internal static class BarNotes
         if (items[0].Wanted.Service is { } service)
         {
             notes.Add($"The drawing for the service holds each outline {Shown.Both(service.Edge)} larger all round, to be ground off: a cut edge is hard, tapered or rough. The kerf lies outside the outlines and inside the holes; it is usually {Shown.Both(service.Kerf)} wide, {Shown.Both(service.LeastKerf)} to {Shown.Both(service.MostKerf)} ({HiredCut.Source}). Ask for the service's own.");
+            notes.Add("The outermost cuts may run along the very edge of the bar, where a service may want steel to spare, and strips between pieces may be thin: ask before ordering, or give more with --clearance or a wider bar.");
             notes.Add($"Holes smaller than the steel is thick are marked to be drilled later ({SourceTag.CommonPractice}).");
         }
         else if (bySaw) notes.Add(Lines(cuts, room));
         else if (cuts.Any(c => Overlap(c, items))) notes.Add("Where pieces overlap along the bar no square cut parts them: the saw must follow the gap between them. See that its throat and blade can.");
         if (cuts.Any(c => c.Places.Any(p => Lies.IsOver(p.Lie)))) notes.Add("Some pieces lie with the back face up: mark them from a mirrored template.");
-        if (items.Any(i => i.Results.Plan.Layout.DrilledIn == DrilledIn.Bar) && cuts.Any(c => c.Places.Any(p => p.Lie != Lie.Plain))) notes.Add("The hole table measures a piece that lies plain in its bar. Saw turned pieces off first, then drill them.");
+        if (items.Any(i => i.Results.Plan.Layout.DrilledIn == DrilledIn.Bar) && cuts.Any(c => c.Places.Any(p => p.Lie != Lie.Plain))) notes.Add("The hole table measures a piece that lies plain in its bar. Part turned pieces first, then drill them.");
         foreach (var cut in cuts.DistinctBy(c => (c.Steel, c.Thickness.Mm, c.Width.Mm)))
         {
             var lowest = cuts.Where(c => c.Width == cut.Width && c.Steel == cut.Steel).SelectMany(c => c.Places).Select(p => p.Pattern).Distinct().Select(p => items[p].Results.Outline.Height).ToArray();
