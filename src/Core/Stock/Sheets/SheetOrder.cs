@@ -27,7 +27,7 @@ public static class SheetOrder
         var room = BarPlan.Room(items[0].Results, items[0].Wanted)! with { End = items.Max(i => BarPlan.Room(i.Results, i.Wanted)!.End) };
         ImmutableArray<SheetPattern> patterns = [.. items.Select((item, i) => new SheetPattern(item.Results.Plan.Outline, started[i].Starts, item.Wanted.MayTurnOver, sheet.MayLieAcross))];
         var shop = items[0].Results.Shop;
-        var rack = shop.Rack.Where(b => b.Steel == stock.Steel && BarPrices.Near(b.Thickness, stock.Thickness) && BarPrices.Near(b.Width, sheet.Width) ).OrderBy(b => b.Length.Mm).Where(b => patterns.All(p => Fits(p, b.Length))).ToImmutableArray();
+        var rack = shop.Rack.Where(b => b.Steel == stock.Steel && BarPrices.Near(b.Thickness, stock.Thickness) && BarPrices.Near(b.Width, sheet.Width)).OrderBy(b => b.Length.Mm).Where(b => patterns.All(p => Fits(p, b.Length))).ToImmutableArray();
         if (items.FirstOrDefault(i => !Fits(patterns[items.IndexOf(i)], sheet.Length)) is { } great) return Bad($"{great.Results.Plan.Name}, {Shown.Both(great.Results.Outline.Length)} × {Shown.Both(great.Results.Outline.Height)}, does not come out of a sheet {Shown.Both(sheet.Width)} × {Shown.Both(sheet.Length)}", $"take a sheet at least {Shown.Both(great.Results.Outline.Height + (room.Edge * 2))} × {Shown.Both(great.Results.Outline.Length + (room.End * 2))}");
 
         // many alike are cut like one full new sheet; the rack would have to be laid out by itself
