@@ -17,7 +17,7 @@ public class StripSearchTests
     public void Short_searches_come_near_published_densities(string name, double published, double marginPercent)
     {
         var c = SheetCase.Read("strip", name);
-        var layout = c.Lay(4_000_000);
+        var layout = c.Lay(6_000_000);
         Assert.InRange(100 * layout.Share, published - marginPercent, 100);
         Assert.Null(ExactOverlap.Of(c.Pieces, layout));
         Assert.InRange(c.Amiss(layout), 0, 1e-6 * c.WidthMm * c.WidthMm);
