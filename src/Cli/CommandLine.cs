@@ -49,7 +49,7 @@ internal static class CommandLine
         var parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)
         {
-            foreach (var e in parsed.Errors) Console.Error.WriteLine(e.Message);
+            foreach (var e in parsed.Errors) Console.Error.WriteLine(Plain(e.Message));
             var verb = parsed.CommandResult.Command.Name;
             Console.Error.WriteLine($"How it is used: tangwright {(parsed.CommandResult.Command == root ? "" : verb + " ")}--help");
             return ExitCode.Unusable;
@@ -65,6 +65,16 @@ internal static class CommandLine
             Console.Error.WriteLine($"Please report it with the plan and these words: {e.GetType().Name}: {e.Message} {FirstFrame(e)}");
             return ExitCode.OurFault;
         }
+    }
+
+    /// <summary>The message without the name of a type: "as expected type 'System.Nullable`1[System.Int32]'".</summary>
+    private static string Plain(string message)
+    {
+        const string Type = " as expected type '";
+        var at = message.IndexOf(Type, StringComparison.Ordinal);
+        if (at < 0) return message;
+        var type = message[(at + Type.Length)..];
+        return message[..at] + (type.Contains("Int", StringComparison.Ordinal) ? ": write a whole number, not too large." : type.Contains("Double", StringComparison.Ordinal) ? ": write a number, as 2.5." : ": it is not understood.");
     }
 
     private static string FirstFrame(Exception e)

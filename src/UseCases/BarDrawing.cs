@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Tangwright.Core;
+using Tangwright.Documents;
 using Tangwright.Foundation;
 
 namespace Tangwright.UseCases;
@@ -13,7 +14,7 @@ public static class BarDrawing
     /// <param name="number">Its number, for the title.</param>
     public static FlatDrawing Of(StockPlan s, BarCut cut, int number)
     {
-        var title = $"{string.Join(", ", cut.Places.Select(p => p.Pattern).Distinct().Order().Select(p => $"{s.Patterns[p].Results.Plan.Name} rev {s.Patterns[p].Results.Plan.Revision}"))}, bar {number}, mm";
+        var title = $"{string.Join(", ", cut.Places.Select(p => p.Pattern).Distinct().Order().Select(p => $"{s.Patterns[p].Results.Plan.Name} rev {s.Patterns[p].Results.Plan.Revision}"))}, {StockWords.Word(s)} {number}, mm";
         var (paths, circles) = (ImmutableArray.CreateBuilder<DrawnPath>(), ImmutableArray.CreateBuilder<DrawnCircle>());
         paths.Add(new DrawnPath("BAR", Path.Polygon(new(0, 0), new(cut.Length.Mm, 0), new(cut.Length.Mm, cut.Width.Mm), new(0, cut.Width.Mm))));
         var without = new List<string>();

@@ -23,7 +23,12 @@ public static class PlanStock
     /// <param name="shopPath">The shop file; null: looked for.</param>
     /// <param name="request">What is asked.</param>
     public static Checked<StockAnswer> Of(string planPath, string? shopPath, StockRequest request)
-        => OpenWork.Of(planPath, shopPath).Then(w => Of(w, w.WorkUp(), request));
+    {
+        var twice = request.With.Select(w => w.PlanPath).Prepend(planPath).GroupBy(System.IO.Path.GetFullPath).FirstOrDefault(g => g.Count() > 1);
+        return twice is not null
+            ? Checked<StockAnswer>.Bad(Fault.OfFile("--with", $"{System.IO.Path.GetFileName(twice.Key)} is in the order twice", "name each plan once, with all the good pieces wanted of it"))
+            : OpenWork.Of(planPath, shopPath).Then(w => Of(w, w.WorkUp(), request));
+    }
 
     /// <summary>The same for a plan that is worked up already; other plans of the order are opened with its shop.</summary>
     internal static Checked<StockAnswer> Of(OpenedWork work, Results results, StockRequest request) => Of(results, request, work.Shop);
@@ -74,7 +79,7 @@ public static class PlanStock
         var files = answer.Stock.Cuts.SelectMany((cut, i) =>
         {
             var drawing = BarDrawing.Of(answer.Stock, cut, i + 1);
-            var name = System.IO.Path.Combine(into, $"{OpenWork.Stem(planPath)}-bar-{i + 1}");
+            var name = System.IO.Path.Combine(into, $"{OpenWork.Stem(planPath)}-{Documents.StockWords.Word(answer.Stock)}-{i + 1}");
             return new[] { new OutputFile(name + ".dxf", Encoding.UTF8.GetBytes(DxfWriter.Write(drawing))), new OutputFile(name + ".svg", Encoding.UTF8.GetBytes(SvgWriter.Write(drawing))) };
         }).ToArray();
         var faults = OutputFolder.Write(files, overwrite);

@@ -69,6 +69,7 @@ public sealed record StockRequest(int Good)
     {
         var faults = new List<Fault>();
         var unitMm = units == LengthUnit.Inch ? Length.MmPerInch : 1;
+        if (StraightCuts && Service is not null) faults.Add(Fault.OfFile("--service", "a cutting service follows the outlines and needs no straight cuts", "leave out --service or --straight-cuts"));
         var wanted = new StockWanted(Good)
         {
             ChanceShare = Share("--chance", Chance, faults),

@@ -24,6 +24,7 @@ public static class StockText
         int New(StockPlan s) => s.Buy.Sum(b => b.Count);
         var more = Rows(a.Stock) - Rows(free);
         var bars = New(a.Stock) - New(free);
+        if (more < 0.05) return "Straight cuts take no more of the bar than pieces laid as close as they go.";
         return $"Straight cuts take {Size(Length.OfMm(Math.Max(0, more)), units)} more of bar in all than pieces laid as close as they go ({StockWords.Tenths(100 * more / Rows(free))} %)"
             + (bars > 0 ? $", {bars} {(bars == 1 ? "bar" : "bars")} more to buy" : ", and no bar more")
             + (a.Stock.Price - free.Price is { } money and > 0 ? $", {StockWords.Money(money, a.Stock.Money)}" : "") + ".";
@@ -45,7 +46,7 @@ public static class StockText
     /// <summary>What to buy, a line a kind.</summary>
     public static string Buy(StockPlan s, BarsToBuy b, UnitsShown units, string times)
         => $"Buy {b.Count} {times} {(HasSeveral(s) ? $"{b.Steel} {Size(b.Thickness, units)} {times} " : "")}{Size(b.Width, units)} {times} {Size(b.Length, units)}: "
-            + (s.Patterns.Length < 2 && b.StraightInBar > 0 ? $"{b.MostInBar} in a bar, {b.StraightInBar} end to end" : $"up to {b.MostInBar} in one")
+            + (s.Patterns.Length < 2 && b.StraightInBar > 0 ? $"{b.MostInBar} in a bar, {b.StraightInBar} end to end" : s.IsOnSheets ? $"{b.MostInBar} in the fullest" : $"up to {b.MostInBar} in one")
             + (b.Price is { } price ? $", {StockWords.Money(price, s.Money)} each" : "");
 
     /// <summary>Where a piece lies: "from 3 mm to 278 mm, 0.5 mm up, plain".</summary>
@@ -56,12 +57,18 @@ public static class StockText
     public static string Cut(SawLine l, Length kerf, UnitsShown units)
         => l.RoomMm < kerf.Mm - 1e-6 ? "no straight cut here: follow the gap" : $"from {Size(Length.OfMm(l.LowMm), units)} on the lower edge to {Size(Length.OfMm(l.HighMm), units)} on the upper";
 
-    private static string Word(StockPlan s) => s.IsOnSheets ? "sheet" : "bar";
+    private static string Word(StockPlan s) => StockWords.Word(s);
 
     private static bool HasSeveral(StockPlan s) => s.Cuts.Select(c => (c.Steel, c.Thickness)).Distinct().Count() > 1;
 
     /// <summary>A length, ending zeros dropped.</summary>
     public static string Size(Length length, UnitsShown units) => FigureText.Size(length, units, brief: true);
+
+    /// <summary>Cautions for sawing it oneself.</summary>
+    public static string SawCaution => StockWords.Sawing;
+
+    /// <summary>Cautions for cutting it.</summary>
+    public static string Caution(StockPlan s) => StockWords.Caution(s);
 
     /// <summary>"97 %".</summary>
     public static string Percent(double share) => StockWords.Percent(share);

@@ -78,7 +78,7 @@ internal static class StockCommand
 
         Says.Line();
         foreach (var n in s.Notes) Says.Line(n);
-        Says.Line("Offcuts are hot and sharp; guard on, glasses and ears covered. Local rules and the machine's manual come first.");
+        Says.Line(StockText.Caution(s));
     }
 
     private static void Starts(StockPlan s)

@@ -3,7 +3,7 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Core;
 
-/// <summary>Turns each cut that is not flush about the piece until no small turn takes more off.</summary>
+/// <summary>Turns each cut that is not flush about the piece in a few rounds of ever smaller steps, kept where more comes off.</summary>
 public static class CutPolish
 {
     private const int Rounds = 3;

@@ -7,11 +7,13 @@ namespace Tangwright.Core;
 internal static class RoughCutNotes
 {
     /// <summary>The notes that apply.</summary>
-    public static ImmutableArray<string> Of(Results r, RoughCutPlan p, string refused)
+    public static ImmutableArray<string> Of(Results r, RoughCutPlan p, string refused, int? wanted)
     {
         var notes = ImmutableArray.CreateBuilder<string>();
-        if (r.Shop.IsAssumed) notes.Add("Saw and belt are those of the assumed shop: write down your own.");
+        if (r.Shop.IsAssumed || r.Shop.SawsAreAssumed) notes.Add(r.Shop.IsAssumed ? "Saw and belt are those of the assumed shop: write down your own." : "Your shop file names no saw; an assumed one stands in: write yours under [[saw]].");
         if (p.Cuts.IsEmpty) notes.Add("No saw cut saves more grinding than it costs: grind from the rectangle.");
+        if (wanted > p.Cuts.Length && !p.Cuts.IsEmpty) notes.Add($"{wanted} cuts were asked for; more than {p.Cuts.Length} that keep off the piece and take waste were not found.");
+        if (!p.Cuts.IsEmpty) notes.Add("For a piece sawn off as a rectangle of its own. Where the cut map lays pieces closer, or a service cuts the outline, go by the cut map and leave these cuts out.");
         notes.Add($"Every cut keeps {Shown.Both(p.Allowance)} off the line: {p.AllowanceSays}. The kerf lies outside it, in the waste.");
         if (refused.Length > 0) notes.Add($"A better cut was left out because the {p.Saw.Name} {refused}.");
         if (p.Saw.Kind == SawKind.Chop) notes.Add($"The {p.Saw.Name} cuts across the bar only and cannot stop inside the steel; long sides and hollows stay for the grinder. A band saw or a disc would take them.");
@@ -33,7 +35,7 @@ internal static class RoughCutNotes
     {
         if (!SawPractice.HasTeeth(p.Saw.Kind)) return "";
         var (least, low, high) = (TeethInWork.PerInch(TeethInWork.Least, thickness), TeethInWork.PerInch(TeethInWork.Ideal.Low, thickness), TeethInWork.PerInch(TeethInWork.Ideal.High, thickness));
-        var text = $"Blade: at least {Shown.Number(Math.Ceiling(least - 1e-9), 0)} teeth per inch for {Shown.Both(thickness)} lying flat (3 teeth in the steel)";
+        var text = $"Blade: at least {Shown.Number(Math.Ceiling(least - 1e-9), 0)} {(least > 1 ? "teeth" : "tooth")} per inch for {Shown.Both(thickness)} lying flat (3 teeth in the steel)";
         text += low > FinestBlade ? "." : $"; {Shown.Number(low, 0)} to {Shown.Number(high, 0)} would put 6 to 12 in it.";
         if (least > FinestBlade) return text + $" No blade is finer than {Shown.Number(FinestBlade, 0)}: clamp {Shown.Number(Math.Ceiling((least / FinestBlade) - 1e-9), 0)} blanks together, or hold the steel at a slant.";
         if (p.TeethPerInch is { } mount) return text + $" Mount {Shown.Trimmed(mount, 1)}: {Shown.Number(mount * thickness.Inches, 1)} teeth in the steel.";

@@ -89,7 +89,7 @@ public static class RoughCuts
         {
             TeethPerInch = SawPractice.HasTeeth(saw.Kind) ? TeethInWork.Of(saw.TeethPerInch, t) : null,
         };
-        return plan with { Notes = RoughCutNotes.Of(r, plan, chosen.Refused), BladeSays = RoughCutNotes.Blade(plan, t) };
+        return plan with { Notes = RoughCutNotes.Of(r, plan, chosen.Refused, wanted), BladeSays = RoughCutNotes.Blade(plan, t) };
     }
 
     /// <summary>A through cut as long as it is sawn is checked through the whole blank; a cut into a pocket as long as it is.</summary>

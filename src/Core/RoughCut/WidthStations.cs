@@ -12,7 +12,11 @@ namespace Tangwright.Core;
 /// <param name="Least">No-go below this.</param>
 /// <param name="Most">Go below this.</param>
 /// <param name="IsHollow">Whether the outline is crossed more than twice there: a caliper bridges a hollow.</param>
-public sealed record WidthStation(Length FromEnd, double PlanXMm, Length Low, Length High, Length Width, Length Least, Length Most, bool IsHollow);
+public sealed record WidthStation(Length FromEnd, double PlanXMm, Length Low, Length High, Length Width, Length Least, Length Most, bool IsHollow)
+{
+    /// <summary>Whether the flanks are so steep there that calipers half a millimetre beside the station read off by more than the tolerance.</summary>
+    public bool IsSteep { get; init; }
+}
 
 /// <summary>Widths of the profiled piece at even stations, and what it weighs.</summary>
 /// <param name="EndWords">End the stations count from: "left end of the piece".</param>
@@ -40,6 +44,7 @@ public static class WidthStations
 {
     private const int MostStations = 24;
     private const double EndMm = 2;
+    private const double BesideMm = 0.5;
 
     /// <summary>Stations every 10, 15, 20 or 25 mm from the datum end, further apart on a long piece.</summary>
     public static WidthTable Of(Results r)
@@ -66,10 +71,19 @@ public static class WidthStations
                 width,
                 width - tolerance,
                 width + tolerance,
-                Crossings(hits.AsSpan(0, n)) > 2));
+                Crossings(hits.AsSpan(0, n)) > 2)
+            {
+                IsSteep = Math.Max(Math.Abs(At(x + BesideMm) - width.Mm), Math.Abs(At(x - BesideMm) - width.Mm)) > tolerance.Mm,
+            });
         }
 
-        Mass? At(Stage stage) => r.Stages.First(f => f.Stage == stage).Mass;
+        double At(double x)
+        {
+            var n = rays.Along(new Point(x, box.MinY - 1), new Point(0, 1), 0, box.Height + 2, hits);
+            return n < 2 ? 0 : hits[n - 1].Distance - hits[0].Distance;
+        }
+
+        Mass? MassAt(Stage stage) => r.Stages.First(f => f.Stage == stage).Mass;
         var density = r.Steel?.Density?.Value;
         var edges = r.Outline.Perimeter.Mm * 0.5 * tolerance.Mm;
         return new WidthTable(
@@ -78,8 +92,8 @@ public static class WidthStations
             Length.OfMm(step),
             stations.ToImmutable(),
             tolerance,
-            At(Stage.Profiled),
-            r.Holes.IsEmpty ? null : At(Stage.Drilled),
+            MassAt(Stage.Profiled),
+            r.Holes.IsEmpty ? null : MassAt(Stage.Drilled),
             density is { } d ? Volume.OfMm3(edges * r.Plan.Stock.Thickness.Mm) * d : null,
             density is { } d2 ? Volume.OfMm3(r.Outline.Area.Mm2 * 0.1) * d2 : null);
     }

@@ -65,6 +65,9 @@ public sealed record Shop(
     /// <summary>How well holes are placed, for every way at least one; the maker's own first.</summary>
     public ImmutableArray<PlacingCapability> Placings { get; init; } = [];
 
+    /// <summary>Whether the shop file names no saw and the built-in one stands in.</summary>
+    public bool SawsAreAssumed { get; init; }
+
     /// <summary>Bars in the rack.</summary>
     public ImmutableArray<RackBar> Rack { get; init; } = [];
 

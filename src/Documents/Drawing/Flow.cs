@@ -6,7 +6,22 @@ namespace Tangwright.Documents;
 /// <summary>A row that is drawn into a box of its own.</summary>
 /// <param name="HeightMm">Height it needs.</param>
 /// <param name="Draw">Draws it.</param>
-internal sealed record FlowRow(double HeightMm, Action<Canvas, Box> Draw);
+internal sealed record FlowRow(double HeightMm, Action<Canvas, Box> Draw)
+{
+    /// <summary>Drawn above it when it is the first on a sheet that goes on; null for nothing.</summary>
+    public FlowRow? Again { get; init; }
+
+    /// <summary>Rows that stay on one sheet, one under the other.</summary>
+    public static FlowRow Together(params ImmutableArray<FlowRow> rows) => new(rows.Sum(r => r.HeightMm), (canvas, box) =>
+    {
+        var top = box.MaxY;
+        foreach (var r in rows)
+        {
+            r.Draw(canvas, box with { MinY = top - r.HeightMm, MaxY = top });
+            top -= r.HeightMm;
+        }
+    });
+}
 
 /// <summary>A sheet with room left on it.</summary>
 /// <param name="Canvas">The sheet.</param>
@@ -40,10 +55,11 @@ internal static class Flow
                 fresh = true;
             }
 
-            if (fresh && head is not null && !ReferenceEquals(row, foot))
+            var above = !fresh || ReferenceEquals(row, foot) ? null : head ?? (sheets.Count > 0 ? row.Again : null);
+            if (above is not null)
             {
-                head.Draw(canvas, room with { MinY = top - head.HeightMm, MaxY = top });
-                top -= head.HeightMm;
+                above.Draw(canvas, room with { MinY = top - above.HeightMm, MaxY = top });
+                top -= above.HeightMm;
             }
 
             fresh = false;

@@ -62,13 +62,13 @@ public static class BarTags
             if (!isShort) canvas.Fitted($"revision {p.Results.Plan.Revision}, {numbers}", new Point(box.MinX, y -= 5), box.Width, Canvas.TextMm);
         }
 
-        if (bar.Pieces.Length > 3) canvas.Fitted($"and {bar.Pieces.Length - 3} more patterns: cut map, bar {bar.Number}", new Point(box.MinX, y - 4), box.Width, Canvas.SmallMm);
+        if (bar.Pieces.Length > 3) canvas.Fitted($"and {bar.Pieces.Length - 3} more patterns: cut map, {StockWords.Word(request.Stock)} {bar.Number}", new Point(box.MinX, y - 4), box.Width, Canvas.SmallMm);
         Foot(canvas, box, request);
     }
 
     private static void Drop(Canvas canvas, Box box, SheetRequest request, NumberedBar bar)
     {
-        var y = Head(canvas, box, request, $"Drop of bar {bar.Number}", bar.Cut, bar.Cut.Drop);
+        var y = Head(canvas, box, request, $"Drop of {StockWords.Word(request.Stock!)} {bar.Number}", bar.Cut, bar.Cut.Drop);
         canvas.Fitted(bar.Cut.DropHoldsPiece ? "long enough for another piece of this order" : "too short for another piece of this order", new Point(box.MinX, y - 5), box.Width, Canvas.TextMm);
         canvas.Fitted("length as planned; measured: __________", new Point(box.MinX, y - 11), box.Width, Canvas.TextMm);
         Foot(canvas, box, request);

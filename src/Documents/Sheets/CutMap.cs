@@ -23,13 +23,11 @@ public static class CutMap
     /// <summary>Most pieces of one bar that get a line of their own.</summary>
     private const int MostRows = 60;
 
-    private const string Caution = "Glasses and face shield, ears covered, no gloves near a turning blade. Bar clamped on both sides of the cut, both hands on a hand-held saw. Guard on; a cut-off disc of at least the spindle's speed, undamaged, never pressed from the side. Sparks fly far: clear what burns. Offcuts and sawn ends are hot and sharp. Local rules and the machine's manual come first.";
-
     /// <summary>Draws its sheets; none without a count of pieces.</summary>
     public static ImmutableArray<Sheet> Draw(SheetRequest request)
     {
         if (request.Stock is not { } s) return [];
-        var line = s.Service is { } service ? $"Cut by {service.Words} from the drawing of the same name (tangwright stock --drawing --service {service.Name}). Places are of the finished pieces. At least {FigureText.Size(s.Room.Clearance, request.Units, brief: true)} between them." : $"Lay the template down at the places given: along from the bar's left end, up from its lower long edge, both to the box around the piece. At least {FigureText.Size(s.Room.Clearance, request.Units, brief: true)} between pieces.";
+        var line = s.Service is { } service ? $"Cut by {service.Words} from the drawing of the same name (tangwright stock --drawing --service {service.Name}). Places are of the finished pieces. At least {FigureText.Size(s.Room.Clearance, request.Units, brief: true)} between them." : $"Lay the template down at the places given: along from the {StockWords.Word(s)}'s left end, up from its lower long edge, both to the box around the piece. At least {FigureText.Size(s.Room.Clearance, request.Units, brief: true)} between pieces.";
         var first = SheetTop.New(request, Key, Title, Title, line);
         var scale = BarView.ScaleFor(s.Cuts.Max(c => c.Length.Mm), first.Room.Width);
         first.Canvas.Scale = ScaleName(scale);
@@ -43,12 +41,9 @@ public static class CutMap
         return Flow.Over(first, Next, head: null, s.Cuts.SelectMany((c, i) => Rows(request, c, i + 1, scale)).Prepend(Cautions(request, first.Room.Width)), after: Notes.Draw);
     }
 
-    private const string HeatCaution = "Plasma arc, flame or beam: shade for the eyes by the process, all skin covered, dry gloves, nobody else in sight of the arc. Fume drawn off at the cut: that of stainless and of coated steel is poisonous. Nothing that burns within 10 m, a fire watch after. The cut edge stays hot, and is hard: it dulls files and drills.";
-    private const string JetCaution = "A waterjet cuts flesh like steel and drives grit into it: hands stay out; any wound by the jet goes to hospital at once.";
-
     private static FlowRow Cautions(SheetRequest request, double width)
     {
-        var text = request.Stock!.Service switch { null => Caution, { IsHot: true } => HeatCaution + " " + Caution, _ => JetCaution + " " + Caution };
+        var text = StockWords.Caution(request.Stock!);
         var lines = TextSpace.Lines(text, width - 4, Canvas.TextMm, bold: false, mostLines: 16);
         var height = (lines.Length * TextSpace.LineMm(Canvas.TextMm)) + 3;
         return new FlowRow(height + 2, (canvas, box) =>
@@ -64,24 +59,25 @@ public static class CutMap
     {
         var s = request.Stock!;
         var height = cut.Width.Mm / scale;
-        yield return new FlowRow(height + 28, (canvas, box) =>
+        var bar = new FlowRow(height + 28, (canvas, box) =>
         {
             string Size(Length l) => FigureText.Size(l, request.Units, brief: true);
-            var bar = cut.Rack is { } rack ? "from the rack: " + rack.Name : cut.Count == 1 ? "new" : "new, all alike";
-            canvas.Fitted($"{NumberedBar.Words(s, number - 1)}, {bar}", new Point(box.MinX, box.MaxY - 8.5), box.Width, Canvas.LargeMm, bold: true);
+            var from = cut.Rack is { } rack ? "from the rack: " + rack.Name : cut.Count == 1 ? "new" : "new, all alike";
+            canvas.Fitted($"{NumberedBar.Words(s, number - 1)}, {from}", new Point(box.MinX, box.MaxY - 8.5), box.Width, Canvas.LargeMm, bold: true);
             canvas.Fitted($"{(s.Patterns.Length > 1 ? $"{cut.Steel} {Size(cut.Thickness)} × " : "")}{Size(cut.Width)} × {Size(cut.Length)}: {StockWords.Pieces(s, cut)}", new Point(box.MinX, box.MaxY - 14.5), box.Width, Canvas.TextMm);
-            canvas.Fitted($"{(s.Service is null ? "square cut past the row" : "row ends")} at {Size(cut.Row)}; drop {Size(cut.Drop)}", new Point(box.MinX, box.MaxY - 20), box.Width, Canvas.TextMm);
+            canvas.Fitted($"{(s.IsOnSheets ? "pieces end" : s.Service is null ? "square cut past the row" : "row ends")} at {Size(cut.Row)}; drop {Size(cut.Drop)}", new Point(box.MinX, box.MaxY - 20), box.Width, Canvas.TextMm);
             BarView.Draw(canvas, s, cut, new Point(box.MinX, box.MaxY - 22.5 - height), scale);
         });
-        yield return new FlowRow(5, (canvas, box) =>
+        var head = new FlowRow(5, (canvas, box) =>
         {
             foreach (var (text, share) in new[] { ("piece", PieceAt), ("left end at", LeftAt), ("right end at", RightAt), ("up", UpAt), ("lies", LiesAt) }) canvas.Text(text, new Point(box.MinX + (share * box.Width), box.MinY + 1), Canvas.SmallMm);
             canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), Pen.Narrow);
         });
         for (var i = 0; i < Math.Min(MostRows, cut.Places.Length); i++)
         {
-            yield return Piece(request, cut.Places[i], i + 1);
-            if (i < cut.SawLines.Length) yield return Saw(request, cut.SawLines[i]);
+            var piece = Piece(request, cut.Places[i], i + 1);
+            yield return i == 0 ? FlowRow.Together(bar, head, piece) : piece with { Again = head };
+            if (i < cut.SawLines.Length) yield return Saw(request, cut.SawLines[i]) with { Again = head };
         }
 
         if (cut.Places.Length > MostRows) yield return new FlowRow(7, (canvas, box) => canvas.Fitted($"and {cut.Places.Length - MostRows} more in the same way; the command stock with --json lists every one", new Point(box.MinX, box.MinY + 2), box.Width));

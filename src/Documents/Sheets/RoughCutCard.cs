@@ -50,7 +50,7 @@ public static class RoughCutCard
         foreach (var h in p.Reliefs) yield return Relief(request, p, h);
         foreach (var c in p.Cuts) yield return Cut(request, c);
         yield return Table(request, p, width);
-        yield return Cautions(RoughCutWords.Caution(p.Saw.Kind), width);
+        if (!p.Cuts.IsEmpty) yield return Cautions(RoughCutWords.Caution(p.Saw.Kind), width);
         foreach (var row in Lines(request, p, width)) yield return row;
     }
 

@@ -35,7 +35,12 @@ public static class WidthsSheet
 
     private static FlowRow Head(SheetRequest request) => new(10, (canvas, box) =>
     {
-        foreach (var (head, at) in Columns) canvas.Fitted(head, new Point(box.MinX + (at * box.Width), box.MinY + 5.4), 0.13 * box.Width, 3, bold: true);
+        for (var i = 0; i < Columns.Length; i++)
+        {
+            var (head, at) = Columns[i];
+            canvas.Fitted(head, new Point(box.MinX + (at * box.Width), box.MinY + 5.4), ((i + 1 < Columns.Length ? Columns[i + 1].At : 1) - at) * box.Width - 1.5, 3, bold: true);
+        }
+
         canvas.Fitted(request.Units switch { UnitsShown.Mm => "all in mm", UnitsShown.Inch => "all in inches", _ => "mm large, inches small" }, new Point(box.MinX + (Columns[0].At * box.Width), box.MinY + 1.4), 0.3 * box.Width, Canvas.SmallMm);
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), Pen.Wide);
     });
@@ -52,6 +57,7 @@ public static class WidthsSheet
             if (request.Units == UnitsShown.Both) canvas.Fitted(Figure(figures[i], inch: true), new Point(big.MaxX + 0.8, box.MinY + 2.6), Math.Max(3, next - big.MaxX - 1), Canvas.SmallMm);
         }
 
+        if (s.IsSteep && !s.IsHollow) canvas.Text("steep: by the line", new Point(box.MinX + (Columns[6].At * box.Width), box.MinY + 2.6), Canvas.SmallMm);
         if (s.IsHollow) canvas.Text("over a hollow", new Point(box.MinX + (Columns[6].At * box.Width), box.MinY + 2.6), Canvas.SmallMm);
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
     });

@@ -114,6 +114,7 @@ public static partial class ShopReader
             Countersinks = sinks is { } cs ? [.. cs.OrderBy(x => x.Diameter.Mm)] : other.Countersinks,
             EndMills = mills is { } em ? [.. em.OrderBy(x => x.Diameter.Mm)] : other.EndMills,
             Clamps = clamps ?? other.Clamps,
+            SawsAreAssumed = saws is null,
             Rack = rack ?? other.Rack,
             Bars = bars ?? other.Bars,
             Money = money ?? other.Money,

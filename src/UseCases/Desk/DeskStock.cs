@@ -31,6 +31,9 @@ public sealed record StockShown(string Answer, string Free, ImmutableArray<strin
     /// <summary>Starts and chance of each pattern; empty for one alone.</summary>
     public ImmutableArray<string> Patterns { get; init; } = [];
 
+    /// <summary>Cautions, by who cuts.</summary>
+    public string Caution { get; init; } = "";
+
     /// <summary>Why the count could not be kept in its file; empty when it was.</summary>
     public string NotKept { get; init; } = "";
 }
@@ -38,9 +41,6 @@ public sealed record StockShown(string Answer, string Free, ImmutableArray<strin
 /// <summary>The page of bars.</summary>
 public static class DeskStock
 {
-    /// <summary>What comes first.</summary>
-    public const string Caution = "Glasses and face shield, ears covered. Bar clamped on both sides of the cut, both hands on a hand-held saw, guard on; a cut-off disc of at least the spindle's speed, undamaged, never pressed from the side. Sparks fly far. Offcuts and sawn ends are hot and sharp. Local rules and the machine's manual come first.";
-
     /// <summary>Most pieces of a bar listed on the page.</summary>
     private const int MostListed = 60;
 
@@ -101,9 +101,10 @@ public static class DeskStock
             s.Patterns.Length == 1 ? StockText.Free(s) : "",
             buy,
             s.Patterns.Length == 1 && s.Rows.Length > 1 ? [.. s.Rows.Select(x => new StartsShown(x.Starts, StockText.Percent(x.ChanceShare), x.NewBars, x.Starts == s.Starts ? "laid out" : x.IsFree ? "no more steel" : ""))] : [],
-            [.. s.Cuts.Select((c, i) => new CutShown(StockText.Bars(s, c, units), DrawnSheet.Of(BarPicture.Of(s, c), $"Bar {i + 1} with {c.Places.Length} pieces").Svg, [.. c.Places.Take(MostListed).Select((p, j) => $"{j + 1}: {StockText.Place(s, p, units)}{(j < c.SawLines.Length ? "; then saw " + StockText.Cut(c.SawLines[j], s.Room.Kerf, units) : "")}")]))],
+            [.. s.Cuts.Select((c, i) => new CutShown(StockText.Bars(s, c, units), DrawnSheet.Of(BarPicture.Of(s, c), $"{(s.IsOnSheets ? "Sheet" : "Bar")} {i + 1} with {c.Places.Length} pieces").Svg, [.. c.Places.Take(MostListed).Select((p, j) => $"{j + 1}: {StockText.Place(s, p, units)}{(j < c.SawLines.Length ? "; then saw " + StockText.Cut(c.SawLines[j], s.Room.Kerf, units) : "")}")]))],
             s.Notes)
         {
+            Caution = StockText.Caution(s),
             Patterns = s.Patterns.Length == 1 ? [] : [.. s.Patterns.Select(StockText.Answer)],
         };
     }

@@ -88,7 +88,8 @@ public static class BarPlan
 
         BarCut Cut(RackBar? from, int count, Length w, Length bar, int pieces)
         {
-            var row = lanes[w.Mm].Lay(pieces);
+            // sawn apart, pieces end to end want square cuts only: taken where as many fit
+            var row = wanted.StraightCuts && Straight(bar) >= pieces ? EndToEnd(pieces) : lanes[w.Mm].Lay(pieces);
             var gap = GapCheck.LeastMm(r.Plan.Outline, row.Places, room.Clearance.Mm);
             if (gap < room.Clearance.Mm) throw new InvalidOperationException($"a row of {pieces} came out {room.Clearance.Mm - gap} mm too tight");
             var taken = row.LengthMm + (2 * room.End.Mm);
@@ -97,7 +98,14 @@ public static class BarPlan
             {
                 Steel = r.Plan.Stock.Steel,
                 Thickness = r.Plan.Stock.Thickness,
-            }.Sawn([r.Plan.Outline], wanted.StraightCuts);
+            }.Sawn([r.Plan.Outline], wanted.StraightCuts, room.Clearance);
+        }
+
+        LaneLayout EndToEnd(int pieces)
+        {
+            var step = r.Outline.Length.Mm + room.Clearance.Mm + 1e-6; // above the clearance in the check that follows
+            var length = (pieces * step) - room.Clearance.Mm;
+            return new LaneLayout([.. Enumerable.Range(0, pieces).Select(i => new LanePlace(Lie.Plain, i * step, 0))], length, length);
         }
 
         IEnumerable<StartsRow> Rows()
@@ -161,7 +169,7 @@ public static class BarPlan
         if (room.Clearance.Mm < 0.05) return Say("the pieces would touch: no kerf and nothing to grind off", "give the kerf of the saw, or a clearance above 0");
         if (room.Clearance.Mm > 200) return Say($"a clearance of {Shown.Both(room.Clearance)} is more than can be meant", "give a clearance up to 200 mm");
         var needed = r.Outline.Height + (room.Edge * 2);
-        if (needed.Mm > width.Mm + 1e-9) return Say($"the piece is {Shown.Both(r.Outline.Height)} high; with {Shown.Both(room.Edge)} at each long edge it does not come out of a bar {Shown.Both(width)} wide", $"take a bar at least {Shown.Both(needed)} wide");
+        if (needed.Mm > width.Mm + 1e-9) return Say($"the piece is {Shown.Both(r.Outline.Height)} high; with {Shown.Both(room.Edge)} at each long edge it does not come out of a {(wanted.Sheet is null ? "bar" : "sheet")} {Shown.Both(width)} wide", $"take a {(wanted.Sheet is null ? "bar" : "sheet")} at least {Shown.Both(needed)} wide");
         return null;
     }
 

@@ -36,7 +36,7 @@ public static class OrderPlan
             ImmutableArray<int> wanted = [.. Enumerable.Range(0, items.Length).Select(i => group.Contains(i) ? started[i].Starts : 0)];
             var kinds = Kinds(items, group, first.Shop);
             room = rooms[group[0]] with { End = group.Select(i => rooms[i].End).Max() };
-            if (room.End != rooms[0].End) notes.Add($"At the ends of the bars for {string.Join(", ", group.Select(i => items[i].Results.Plan.Name))} {Shown.Both(room.End)}.");
+            if (room.End != rooms[0].End) notes.Add($"Bars for {string.Join(", ", group.Select(i => items[i].Results.Plan.Name))} keep {Shown.Both(room.End)} at each end.");
             var choice = new BarChoice(pieces, room);
             var (bars, nowhere) = choice.Choose(wanted, kinds, solver, stop);
             if (nowhere.Length > 0) return Nowhere(items[nowhere[0]].Results, room, kinds);
@@ -92,7 +92,7 @@ public static class OrderPlan
             {
                 Steel = stock.Steel,
                 Thickness = stock.Thickness,
-            }.Sawn(outlines, items[0].Wanted.StraightCuts);
+            }.Sawn(outlines, items[0].Wanted.StraightCuts, room.Clearance);
         }
     }
 

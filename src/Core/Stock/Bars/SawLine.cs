@@ -13,7 +13,8 @@ public readonly record struct SawLine(double LowMm, double HighMm, double RoomMm
     /// <param name="outlines">The patterns.</param>
     /// <param name="places">Where the pieces lie.</param>
     /// <param name="widthMm">Width of the bar, mm.</param>
-    public static ImmutableArray<SawLine> Between(ImmutableArray<Path> outlines, ImmutableArray<LanePlace> places, double widthMm)
+    /// <param name="clearanceMm">What pieces keep from each other, mm: where so much lies square across between them, the cut is square.</param>
+    public static ImmutableArray<SawLine> Between(ImmutableArray<Path> outlines, ImmutableArray<LanePlace> places, double widthMm, double clearanceMm)
     {
         var corners = outlines.Select(o => ConvexHull.Of(Chords.Of(o, LanePiece.ChordMm))).ToArray();
         var placed = places.Select(p => corners[p.Pattern].Select(Lies.Turn(p.Lie, outlines[p.Pattern].Bounds).Then(Transform.Shift(new Point(p.AlongMm, p.UpMm))).Map).ToArray()).ToArray();
@@ -23,10 +24,16 @@ public readonly record struct SawLine(double LowMm, double HighMm, double RoomMm
         for (var i = 0; i + 1 < placed.Length; i++)
         {
             before = ConvexHull.Of(before.Concat(placed[i]));
-            lines.Add(Between(before, after[i + 1], widthMm));
+            lines.Add(Square(before, after[i + 1], clearanceMm) ?? Between(before, after[i + 1], widthMm));
         }
 
         return lines.ToImmutable();
+    }
+
+    private static SawLine? Square(ImmutableArray<Point> left, ImmutableArray<Point> right, double clearanceMm)
+    {
+        var (from, to) = (left.Max(p => p.X), right.Min(p => p.X));
+        return to - from >= clearanceMm - 1e-6 ? new SawLine(0.5 * (from + to), 0.5 * (from + to), to - from) : null;
     }
 
     private static SawLine Between(ImmutableArray<Point> left, ImmutableArray<Point> right, double widthMm)

@@ -50,7 +50,7 @@ public sealed record BarCut(RackBar? Rack, int Count, Length Width, Length Lengt
     /// <summary>Straight cuts that part the pieces, one after each but the last; empty when the layout is not made for straight cuts.</summary>
     public ImmutableArray<SawLine> SawLines { get; init; } = [];
 
-    internal BarCut Sawn(ImmutableArray<Path> outlines, bool straightCuts) => straightCuts ? this with { SawLines = SawLine.Between(outlines, Places, Width.Mm) } : this;
+    internal BarCut Sawn(ImmutableArray<Path> outlines, bool straightCuts, Length clearance) => straightCuts ? this with { SawLines = SawLine.Between(outlines, Places, Width.Mm, clearance.Mm) } : this;
 }
 
 /// <summary>Bars of one length to buy.</summary>

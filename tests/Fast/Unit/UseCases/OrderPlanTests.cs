@@ -127,7 +127,14 @@ public class OrderPlanTests
         var request = new StockRequest(6) { Starts = 6, StraightCuts = true };
         var answer = PlanStock.Of(Repository.Path("examples", "kitchen-knife.plan.toml"), null, request).Value;
         Assert.True(answer.Stock.Cuts.Sum(c => c.Count * c.Row.Mm) >= answer.Free!.Cuts.Sum(c => c.Count * c.Row.Mm) - 1e-6);
-        Assert.Contains("more of bar in all", StockText.Straight(answer, UnitsShown.Mm), StringComparison.Ordinal);
+        Assert.StartsWith("Straight cuts take", StockText.Straight(answer, UnitsShown.Mm), StringComparison.Ordinal);
+
+        // as many hatchets end to end as turned into one another: square cuts, and the price of them
+        var square = PlanStock.Of(Repository.Path("examples", "skeleton-hatchet.plan.toml"), null, request with { Starts = 4, Good = 4 }).Value;
+        Assert.Contains("more of bar in all", StockText.Straight(square, UnitsShown.Mm), StringComparison.Ordinal);
+        Assert.All(square.Stock.Cuts.SelectMany(c => c.SawLines), l => Assert.Equal(l.LowMm, l.HighMm));
+        Assert.Contains(square.Stock.Notes, n => n == "Square cuts part all pieces.");
+        Parted(square.Stock);
         Parted(answer.Stock);
         Parted(Plan(straight: true, (Hatchet, 5), (Knife, 3)));
 
@@ -149,6 +156,14 @@ public class OrderPlanTests
                 }
             }
         }
+    }
+
+    [Fact]
+    public void A_plan_named_twice_and_a_service_beside_straight_cuts_are_refused()
+    {
+        var knife = Repository.Path("examples", "kitchen-knife.plan.toml");
+        Assert.Contains("twice", PlanStock.Of(knife, null, new StockRequest(6) { With = [new StockWith(knife, 2)] }).Faults[0].Message, StringComparison.Ordinal);
+        Assert.Contains("no straight cuts", PlanStock.Of(knife, null, new StockRequest(6) { StraightCuts = true, Service = "laser" }).Faults[0].Message, StringComparison.Ordinal);
     }
 
     [Fact]
