@@ -37,6 +37,7 @@ public static class SheetKinds
         new(SetUpSheet.Key, "Set-up for the mill", "stock, clamps and zero under the mill, tools in order, what to do step by step", SetUpSheet.Draw),
         new(GuideCard.Key, "Guide-piece card", "blanks drilled through a finished piece: pins, order, how far beside, as built", GuideCard.Draw),
         new(LayoutCard.Key, "Layout card", "lines to scribe, both faces, with ticks", LayoutCard.Draw),
+        new(FinishCard.Key, "Finish ladder", "grits in order with ticks for both faces, what each takes off, time, belts, and when to dip", FinishCard.Draw),
         new(CautionsSheet.Key, "Cautions", "drilling, grinding, sawing, heat, dust and sharp edges", CautionsSheet.Draw),
     ];
 }

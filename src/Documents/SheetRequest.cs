@@ -55,6 +55,9 @@ public sealed record SheetRequest(
     UnitsShown Units,
     string ShopUsed)
 {
+    /// <summary>What is asked of the finish.</summary>
+    public FinishWanted Finish { get; init; } = new(null, null);
+
     /// <summary>Sheet numbers by key of the kind; the packet fills them in once it has counted the sheets.</summary>
     public ImmutableDictionary<string, SheetSpan> SheetNumbers { get; init; } = ImmutableDictionary<string, SheetSpan>.Empty;
 

@@ -16,6 +16,9 @@ public sealed record OpenedWork(string PlanPath, Plan Plan, Shop Shop, string Sh
     /// <summary>What was measured on finished pieces, from the file beside the plan; empty when there is none.</summary>
     public MeasuredFile Measured { get; init; } = MeasuredFile.Empty;
 
+    /// <summary>Folder of the shop's log.</summary>
+    internal string LogFolder { get; init; } = "";
+
     /// <summary>Everything computed from it.</summary>
     public Results WorkUp() => Core.WorkUp.Of(Plan, Shop, Steel, Measured.Holes);
 }
@@ -49,7 +52,7 @@ public static class OpenWork
     internal static Checked<Shop> ShopAlone(string? shopPath) => FindShop("", shopPath).Then(found => Checked<Shop>.Good(found.Shop));
 
     private static Checked<OpenedWork> With(Plan plan, string planPath, FoundShop shop)
-        => FindSteel(plan.Stock.Steel, shop.Folder).Then(steel => MeasuredBeside.Read(planPath).Then(measured => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan, shop.Shop, shop.Words, steel.Steel) { Measured = measured })));
+        => FindSteel(plan.Stock.Steel, shop.Folder).Then(steel => MeasuredBeside.Read(planPath).Then(measured => GrindingLogBeside.Read(shop.Folder).Then(log => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan, shop.Shop with { GrindingLog = log.Entries }, shop.Words, steel.Steel) { Measured = measured, LogFolder = shop.Folder }))));
 
     /// <summary>The plan's name without folder and ending, for naming what is made from it.</summary>
     public static string Stem(string planPath)

@@ -30,6 +30,9 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
     /// <summary>Rough cuts asked for; null: as many as pay, with the quickest saw.</summary>
     public RoughCutWanted? RoughCut { get; init; }
 
+    /// <summary>The finish asked for; null: the plan's.</summary>
+    public FinishRequest? Finish { get; init; }
+
     /// <summary>The paper of a name; null when there is none.</summary>
     internal static PaperSize? PaperOf(string name, Length? rollWidth) => name.ToLowerInvariant() switch
     {
@@ -77,7 +80,9 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
             scale = PrintScale.After(remembered, m.Across, m.Along);
         }
 
-        var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))), RoughCut = RoughCut ?? new(null, null) };
+        var finish = PlanFinish.Read(Finish ?? new FinishRequest(null, null));
+        if (!finish.IsGood) return Checked<SheetRequest>.Bad(finish.Faults);
+        var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))), RoughCut = RoughCut ?? new(null, null), Finish = finish.Value };
         if (Planned is not null) return Checked<SheetRequest>.Good(request with { Stock = Planned });
         return Stock is null ? Checked<SheetRequest>.Good(request) : PlanStock.Of(work, results, Stock).Then(s => Checked<SheetRequest>.Good(request with { Stock = s.Stock }));
     }

@@ -48,6 +48,7 @@ public sealed partial class DocumentedCommands : IDisposable
         var assembly = ProgramRun.Of(_scratch.Folder, "assembly", "kitchen-knife.plan.toml", "--trials", "1000", "--json").Out;
         var stock = ProgramRun.Of(_scratch.Folder, "stock", "kitchen-knife.plan.toml", "--good", "3", "--yield", "88%", "--json").Out;
         var roughcut = ProgramRun.Of(_scratch.Folder, "roughcut", _scratch.PutExample("skeleton-knife"), "--cuts", "2", "--json").Out;
+        var finish = ProgramRun.Of(_scratch.Folder, "finish", "kitchen-knife.plan.toml", "--last", "P400", "--tempered", "190 C", "--json").Out;
         var program = ProgramRun.Of(_scratch.Folder, "program", "skeleton-knife.plan.toml", "--out", "knife.ngc", "--json").Out;
         var packet = ProgramRun.Of(_scratch.Folder, "packet", "skeleton-hatchet.plan.toml", "--out", "packet", "--json").Out;
         System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "cairo-piece.svg"), _scratch.Path("drawing.svg"));
@@ -114,6 +115,13 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {roughcut}```
+
+            ## `finish` of the kitchen knife to P400, tempered at 190 °C
+
+            Belts and papers in order. `stage` is `soft` or `hard`; the first step of a stage grinds the bevels down and has no `ratio` and no `per_face_um`. `per_face_um` is what comes off each face, `grams` what comes off the piece; `edge_mm` is the thickness of the edge when the step is done. Minutes are `null` by hand until they are logged. `heat` tells what may come off one face between two dips, for one belt; `seconds` is the time on one spot of the belt's width.
+
+            ```json
+            {finish}```
 
             ## `program` of the skeleton knife
 

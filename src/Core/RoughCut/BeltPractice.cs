@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Tangwright.Foundation;
 
 namespace Tangwright.Core;
@@ -11,7 +12,7 @@ namespace Tangwright.Core;
 /// <param name="Says">Where it comes from.</param>
 public sealed record BeltRate(Belt Belt, double GramsPerMinute, double LowGramsPerMinute, double HighGramsPerMinute, double GramsPerBelt, string Says);
 
-/// <summary>What belts take off when the shop file does not say: common practice for a 50 × 2000 mm belt at 1.1 to 1.5 kW and hand pressure.</summary>
+/// <summary>What belts take off: by the shop's log, else by its file, else by common practice for a 50 × 2000 mm belt at 1.1 to 1.5 kW and hand pressure.</summary>
 public static class BeltPractice
 {
     /// <summary>Band around a shop's own number: it moves with pressure and wear.</summary>
@@ -27,14 +28,28 @@ public static class BeltPractice
         (5000, 0.7, 0.4, 1, 40),
     ];
 
-    /// <summary>The coarsest belt of the shop; a ceramic P36 belt when it names none.</summary>
+    /// <summary>The belts of the shop, coarsest first; a ceramic P36 belt when it names none.</summary>
+    public static ImmutableArray<Belt> Owned(Shop shop) => shop.Belts.IsDefaultOrEmpty ? [new Belt("ceramic P36", 36, null, null)] : shop.Belts;
+
+    /// <summary>The coarsest belt of the shop.</summary>
     /// <param name="shop">The shop.</param>
     /// <param name="densityGPerCm3">Density of the steel, g/cm³.</param>
-    public static BeltRate Coarsest(Shop shop, double densityGPerCm3)
+    public static BeltRate Coarsest(Shop shop, double densityGPerCm3) => Of(shop, Owned(shop)[0], densityGPerCm3);
+
+    /// <summary>One belt.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="belt">The belt.</param>
+    /// <param name="densityGPerCm3">Density of the steel, g/cm³.</param>
+    public static BeltRate Of(Shop shop, Belt belt, double densityGPerCm3)
     {
-        var belt = shop.Belts.IsDefaultOrEmpty ? new Belt("ceramic P36", 36, null, null) : shop.Belts[0];
         var usual = Usual.First(u => belt.Grit <= u.Grit);
-        var life = belt.GramsPerBelt ?? usual.Life;
+        var life = GrindingLog.GramsPerBelt(shop.GrindingLog, belt.Name) ?? belt.GramsPerBelt ?? usual.Life;
+        if (GrindingLog.Range(GrindingLog.GramsPerMinute(shop.GrindingLog, belt.Name), usual.Low / usual.Rate, usual.High / usual.Rate) is { } log)
+        {
+            var batches = $"your log, {log.Batches} {(log.Batches == 1 ? "batch" : "batches")}";
+            return new BeltRate(belt, log.Mean, log.Low, log.High, life, log.IsOwn ? $"{batches}: the next one with 80 in 100" : $"{batches}; its range is still that of common practice");
+        }
+
         if (belt.GramsPerMinute is { } own) return new BeltRate(belt, own, own * (1 - OwnBand), own * (1 + OwnBand), life, "your own number");
         var most = shop.GrinderPowerW is { } power ? GrindingRate.GramsPerMinute(power, GrindingRate.UsualShare, GrindingRate.SharpJPerMm3, densityGPerCm3) : double.PositiveInfinity;
         return most < usual.Rate

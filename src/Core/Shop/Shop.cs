@@ -68,6 +68,9 @@ public sealed record Shop(
     /// <summary>Whether the shop file names no saw and the built-in one stands in.</summary>
     public bool SawsAreAssumed { get; init; }
 
+    /// <summary>Whether the shop file names no belt and those of the built-in shop stand in.</summary>
+    public bool BeltsAreAssumed { get; init; }
+
     /// <summary>Bars in the rack.</summary>
     public ImmutableArray<RackBar> Rack { get; init; } = [];
 
@@ -91,6 +94,18 @@ public sealed record Shop(
 
     /// <summary>Motor power of the belt grinder, W; null when not said.</summary>
     public double? GrinderPowerW { get; init; }
+
+    /// <summary>Width of its belts; common practice 50 mm.</summary>
+    public Length BeltWidth { get; init; } = Length.OfMm(50);
+
+    /// <summary>Slowest and fastest belt speed it has; null when not said.</summary>
+    public (CuttingSpeed Low, CuttingSpeed High)? BeltSpeeds { get; init; }
+
+    /// <summary>Papers and stones for finishing by hand, coarsest first.</summary>
+    public ImmutableArray<Grit> Papers { get; init; } = [];
+
+    /// <summary>What belts and papers did on batches before; empty without a log.</summary>
+    public ImmutableArray<GrindingEntry> GrindingLog { get; init; } = [];
 
     /// <summary>Share of started pieces that come out good, above 0 to 1; null until counted.</summary>
     public double? YieldShare { get; init; }
@@ -181,7 +196,14 @@ public sealed record Wheel(string Name, Length Diameter);
 /// <param name="Grit">P grade of its grain.</param>
 /// <param name="GramsPerMinute">Steel it takes off, average over its life, g/min; null: by common practice for its grit.</param>
 /// <param name="GramsPerBelt">Steel it takes off in its life, g; null: by common practice for its grit.</param>
-public sealed record Belt(string Name, double Grit, double? GramsPerMinute, double? GramsPerBelt);
+public sealed record Belt(string Name, double Grit, double? GramsPerMinute, double? GramsPerBelt)
+{
+    /// <summary>Its grain as it is marked, when that is no P grade; null: P and the grit.</summary>
+    public Grit? Marked { get; init; }
+
+    /// <summary>Its grain as marked.</summary>
+    public Grit Grain => Marked ?? new Grit(GritSeries.FepaP, Grit);
+}
 
 /// <summary>An oven.</summary>
 /// <param name="Name">What the maker calls it.</param>

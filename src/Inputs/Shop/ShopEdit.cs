@@ -15,7 +15,7 @@ public static class ShopEdit
     public static Checked<ShopFile> Set(ShopFile file, string heading, int index, string key, string typed)
     {
         if (ShopKeys.Table.Find(heading, key) is not { } row) return Refused(file, $"{heading}.{key} is no key of a shop file", "name a key of docs/shop-file.md");
-        if (row.Kind == "list of sizes") return ShopLists.Set(file, heading, index, key, ShopValue.Items(typed));
+        if (row.Kind is "list of sizes" or "list of grits") return ShopLists.Set(file, heading, index, key, ShopValue.Items(typed));
         if (string.IsNullOrWhiteSpace(typed)) return TakeOut(file, heading, index, key);
         if (row == ShopKeys.Table.Find("", "units")) return ShopUnits.Set(file, typed.Trim());
         var value = ShopValue.InFile(row, typed);

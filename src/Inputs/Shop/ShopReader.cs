@@ -70,7 +70,11 @@ public static partial class ShopReader
         var saws = Many("saw", ReadSaw);
         var wheels = Many("wheel", ReadWheel);
         var belts = Many("belt", ReadBelt);
-        var grinderPower = One("grinder").Number("power_w", 1, 100_000);
+        var grinder = One("grinder");
+        var grinderPower = grinder.Number("power_w", 1, 100_000);
+        var beltWidth = grinder.Length("belt_width");
+        var beltSpeeds = grinder.Quantity("belt_speed", BeltSpeedText.Read);
+        var papers = ReadPapers(One("papers"));
         var printers = Many("printer", ReadPrinter);
         var (oven, temperOven) = (One("oven"), One("temper_oven"));
         var (hardening, tempering) = (ReadOven(oven), ReadOven(temperOven));
@@ -115,6 +119,7 @@ public static partial class ShopReader
             EndMills = mills is { } em ? [.. em.OrderBy(x => x.Diameter.Mm)] : other.EndMills,
             Clamps = clamps ?? other.Clamps,
             SawsAreAssumed = saws is null,
+            BeltsAreAssumed = belts is null,
             Rack = rack ?? other.Rack,
             Bars = bars ?? other.Bars,
             Money = money ?? other.Money,
@@ -123,6 +128,9 @@ public static partial class ShopReader
             ProfileTolerance = profile ?? other.ProfileTolerance,
             Belts = belts is { } bl ? [.. bl.OrderBy(x => x.Grit)] : other.Belts,
             GrinderPowerW = grinderPower ?? other.GrinderPowerW,
+            BeltWidth = beltWidth ?? other.BeltWidth,
+            BeltSpeeds = beltSpeeds ?? other.BeltSpeeds,
+            Papers = papers ?? other.Papers,
             YieldShare = yield ?? other.YieldShare,
             ChanceShare = chance ?? other.ChanceShare,
             Placings = [.. placings ?? [], .. other.Placings.Select(x => x with { IsOwn = false })],
@@ -144,6 +152,21 @@ public static partial class ShopReader
             default:
                 return null;
         }
+    }
+
+    private static ImmutableArray<Grit>? ReadPapers(Fields f)
+    {
+        if (f.Node("grits") is TomlList { Items.Count: 0 }) return [];
+        if (f.Texts("grits", MostItems) is not { } items) return null;
+        var grits = new List<Grit>();
+        foreach (var (text, offset) in items)
+        {
+            var read = GritText.Read(text);
+            if (read.IsGood) grits.Add(read.Value);
+            else f.FaultAt(offset, $"grits: {read.Message}", read.Remedy);
+        }
+
+        return [.. grits.Distinct().OrderByDescending(g => GritScale.Micron(g))];
     }
 
     private static ImmutableArray<DrillSize>? ReadSizes(Fields f, string key, double unitMm)
@@ -322,8 +345,11 @@ public static partial class ShopReader
 
     private static Belt? ReadBelt(Fields f)
     {
-        var (name, grit, rate, life) = (f.Text("name"), f.Number("grit", 8, 5000), f.Number("grams_per_min", 0.01, 10_000), f.Number("grams_per_belt", 1, 1_000_000));
-        return name is null || grit is null ? null : new Belt(name, grit.Value, rate, life);
+        var (name, rate, life) = (f.Text("name"), f.Number("grams_per_min", 0.01, 10_000), f.Number("grams_per_belt", 1, 1_000_000));
+        var marked = f.Node("grit") is TomlText ? f.Quantity("grit", GritText.Read) : null;
+        var grit = marked is { } m ? m.Series == GritSeries.FepaP ? m.Number : GritScale.Number(GritSeries.FepaP, GritScale.Micron(m)!.Value) : f.Node("grit") is TomlText ? null : f.Number("grit", 8, 5000);
+        if (marked is not null && grit is null) f.Fault("grit", "a grain coarser or finer than any P grade", "write a grit between P12 and P3000");
+        return name is null || grit is null ? null : new Belt(name, grit.Value, rate, life) { Marked = marked is { Series: not GritSeries.FepaP } ? marked : null };
     }
 
     private static Wheel? ReadWheel(Fields f)

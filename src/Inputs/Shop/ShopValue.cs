@@ -24,7 +24,7 @@ internal static class ShopValue
         {
             "true or false" when typed is "true" or "false" => typed,
             "two lengths" => List(typed),
-            "list of sizes" => "[" + string.Join(", ", Items(typed).Select(Quoted)) + "]",
+            "list of sizes" or "list of grits" => "[" + string.Join(", ", Items(typed).Select(Quoted)) + "]",
             _ when row.Kind.StartsWith("list of numbers", StringComparison.Ordinal) => typed.Contains("to", StringComparison.Ordinal) ? Quoted(typed) : List(typed),
             "text" or "word" or "volume" or "temperature difference" => Quoted(typed),
             _ => OneOf(typed),

@@ -19,7 +19,7 @@ public class PublicTypes
     [
         "Mm", "Mm2", "Mm3", "Mm4", "Mm5", "Inches", "Grams", "Ounces", "GramsPerCm3", "Degrees", "Radians", "Celsius", "Fahrenheit", "Percent", "Rpm",
         "W", "C", "Hb", "Hrc", "KgM2", "Litres", "Factor", "Share", "Ratio", "Tangent",
-        "Newtons", "Pounds", "NewtonMetres", "InchPounds", "Watts", "Horsepower", "MetresPerMin", "FeetPerMin", "TurnsPerMin", "MmPerMin", "MmPerTurn", "Seconds", "Minutes", "GramsPerMinute", "GramsPerBelt", "Cm2PerMin", "PerInch", "Grit", "Belts",
+        "Newtons", "Pounds", "NewtonMetres", "InchPounds", "Watts", "Horsepower", "MetresPerMin", "FeetPerMin", "TurnsPerMin", "MmPerMin", "MmPerTurn", "Seconds", "Minutes", "GramsPerMinute", "GramsPerBelt", "Cm2PerMin", "PerInch", "Grit", "Belts", "Um", "Micron",
     ];
 
     // plane geometry states "mm" once for the whole type
@@ -32,6 +32,9 @@ public class PublicTypes
 
         // its key ends with the unit
         "FigureDifference",
+
+        // a figure of whatever was logged; a number of a series of grits
+        "LoggedRange", "Grit",
     };
 
     [Fact]

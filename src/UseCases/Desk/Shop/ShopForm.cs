@@ -78,7 +78,7 @@ public static class ShopForm
     private static string Says(KeyRow row)
     {
         var meaning = row.Meaning.TrimEnd('.') + ".";
-        if (row.Kind == "list of sizes") return $"{meaning} An empty list says that you have none. For instance {row.Example.Replace("\"", "", StringComparison.Ordinal).Trim('[', ']')}.";
+        if (row.Kind is "list of sizes" or "list of grits") return $"{meaning} An empty list says that you have none. For instance {row.Example.Replace("\"", "", StringComparison.Ordinal).Trim('[', ']')}.";
         var absent = row.Default.Length == 0 || row.Kind == "true or false" ? "" : $" Left empty: {row.Default}.";
         var example = row.Words.Length > 0 || row.Kind == "true or false" ? "" : $" For instance {row.Example.Replace("\"", "", StringComparison.Ordinal).Trim('[', ']')}.";
         return meaning + absent + example;

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Tangwright.Foundation;
+
+namespace Tangwright.Core;
+
+/// <summary>Roughness a grit leaves on steel, a range over published tables that differ by two to three times, from data/tooling/roughness.csv.</summary>
+public static class GritRoughness
+{
+    private static readonly Lazy<ImmutableArray<(double From, double To, double Low, double High)>> Table = new(() => [.. FinishTable.Rows("roughness.csv").Select(c => (Value(c[0]), Value(c[1]), Value(c[2]), Value(c[3])))]);
+
+    /// <summary>Ra, µm, from least to most; null outside P36 to P3000.</summary>
+    /// <param name="micron">Grain size, µm.</param>
+    public static (double LowUm, double HighUm)? Ra(double micron)
+    {
+        if (GritScale.Number(GritSeries.FepaP, micron) is not { } p) return null;
+        (double LowUm, double HighUm)? found = null;
+        foreach (var row in Table.Value)
+        {
+            if (p >= row.From - 0.5 && p <= row.To + 0.5) return (row.Low, row.High);
+            if (p > row.To) found = (row.Low, row.High);
+            else if (found is { } before) return (Math.Min(before.LowUm, row.Low), Math.Max(before.HighUm, row.High));
+        }
+
+        return null;
+    }
+
+    private static double Value(string text) => double.Parse(text, CultureInfo.InvariantCulture);
+}
+
+/// <summary>Belt speed for steel, from data/tooling/belt-speeds.csv.</summary>
+/// <param name="Work">Roughing, smoothing, fine or finishing hardened steel.</param>
+/// <param name="Low">Lower end.</param>
+/// <param name="High">Upper end.</param>
+/// <param name="Source">Where from.</param>
+public sealed record BeltSpeed(string Work, CuttingSpeed Low, CuttingSpeed High, string Source)
+{
+    private static readonly Lazy<ImmutableArray<string[]>> Table = new(() => [.. FinishTable.Rows("belt-speeds.csv")]);
+
+    /// <summary>The speed for a grit.</summary>
+    /// <param name="steel">The steel; null when not known.</param>
+    /// <param name="micron">Grain size, µm.</param>
+    /// <param name="isHard">Hardened already.</param>
+    public static BeltSpeed Of(Steel? steel, double micron, bool isHard)
+    {
+        var p = GritScale.Number(GritSeries.FepaP, micron) ?? (micron > 100 ? 12 : 3000);
+        var group = isHard ? "hardened" : CuttingSpeeds.GroupOf(steel).Contains("stainless", StringComparison.Ordinal) ? "stainless" : "carbon";
+        var rows = Table.Value.Where(r => r[0] == group).ToArray();
+        var row = rows.FirstOrDefault(r => p <= double.Parse(r[3], CultureInfo.InvariantCulture) + 0.5) ?? rows[^1];
+        return new BeltSpeed(row[1], CuttingSpeed.OfFeetPerMin(double.Parse(row[4], CultureInfo.InvariantCulture)), CuttingSpeed.OfFeetPerMin(double.Parse(row[5], CultureInfo.InvariantCulture)), row[6]);
+    }
+}
+
+/// <summary>Reads small tables of the program's own data.</summary>
+internal static class FinishTable
+{
+    /// <summary>Rows without the heading.</summary>
+    public static IEnumerable<string[]> Rows(string name)
+    {
+        using var stream = typeof(FinishTable).Assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException(name + " is missing from the program");
+        using var reader = new System.IO.StreamReader(stream);
+        return [.. reader.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Skip(1).Select(l => l.Split(','))];
+    }
+}
