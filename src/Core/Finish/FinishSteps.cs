@@ -156,8 +156,9 @@ public static class FinishSteps
     private static double BevelMm2(Results r, double faceMm2)
     {
         if (r.Plan.Bevel is not { } bevel) return 0;
-        var taken = (r.Stages.First(s => s.Stage == Stage.Drilled).Volume.Mm3 - r.Stages.First(s => s.Stage == Stage.BeforeHardening).Volume.Mm3);
-        var edge = (bevel.EdgeBeforeHardening ?? bevel.EdgeFinished).Mm;
+        var isAfter = bevel.Ground == GroundWhen.AfterHardening;
+        var taken = r.Stages.First(s => s.Stage == Stage.Drilled).Volume.Mm3 - r.Stages.First(s => s.Stage == (isAfter ? Stage.Finished : Stage.BeforeHardening)).Volume.Mm3;
+        var edge = (isAfter ? bevel.EdgeFinished : bevel.EdgeBeforeHardening ?? bevel.EdgeFinished).Mm;
         return r.Plan.Stock.Thickness.Mm > edge ? Math.Min(faceMm2, 2 * taken / (r.Plan.Stock.Thickness.Mm - edge)) : 0;
     }
 

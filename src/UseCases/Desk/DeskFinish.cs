@@ -9,13 +9,13 @@ namespace Tangwright.UseCases;
 /// <summary>One step as the page shows it.</summary>
 /// <param name="Number">In order.</param>
 /// <param name="Stage">In soft or hard steel.</param>
-/// <param name="Grit">As marked.</param>
-/// <param name="Tool">Name, grain and the nearest grits of other series.</param>
+/// <param name="Tool">What the belt or paper is called.</param>
+/// <param name="Grain">Its grain and the nearest grits of other series.</param>
 /// <param name="Does">What it does.</param>
 /// <param name="Edge">The edge when it is done; empty without a bevel.</param>
 /// <param name="Time">Time and belts.</param>
 /// <param name="More">Speed and roughness.</param>
-public sealed record FinishStepShown(int Number, string Stage, string Grit, string Tool, string Does, string Edge, string Time, string More);
+public sealed record FinishStepShown(int Number, string Stage, string Tool, string Grain, string Does, string Edge, string Time, string More);
 
 /// <summary>The finish as the page shows it.</summary>
 /// <param name="Answer">The answer in one line.</param>
@@ -80,8 +80,8 @@ public static class DeskFinish
             [.. f.Steps.Select(s => new FinishStepShown(
                 s.Number,
                 s.Stage == FinishStage.Soft ? "In soft steel" : "In hard steel",
-                s.Tool.Grain.Words,
-                $"{s.Tool.Name}: {FinishWords.Grain(s.Tool)}",
+                s.Tool.Name,
+                FinishWords.Grain(s.Tool),
                 FinishWords.Does(s, units),
                 FinishWords.Edge(s, units),
                 s.Minutes is null ? s.TimeSays : $"{FinishWords.Time(s)}; {s.TimeSays}",

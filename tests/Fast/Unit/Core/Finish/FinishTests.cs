@@ -128,6 +128,17 @@ public class FinishTests
     }
 
     [Fact]
+    public void A_bevel_ground_hard_leaves_its_share_to_the_ladder()
+    {
+        var r = Of("kitchen-knife");
+        var f = FinishSteps.Of(r, new FinishWanted(null, null)).Value;
+        var all = (r.Stages[2].Mass!.Value - r.Stages[4].Mass!.Value).Grams;
+
+        // the bevel covers the blade, about half of the face; the ladder takes 0.18 mm of it, both faces
+        Assert.InRange(all - f.Steps[0].Grams!.Value, 0.4 * 1e-3 * f.FaceMm2 * f.LadderTakes!.Value.Mm * 7.7, 0.8 * 1e-3 * f.FaceMm2 * f.LadderTakes.Value.Mm * 7.7);
+    }
+
+    [Fact]
     public void Bevel_and_ladder_together_take_what_the_plan_takes()
     {
         var r = Of("skeleton-hatchet");
