@@ -32,7 +32,7 @@ public class Geometry
     {
         get
         {
-            BevelSolid.Removed(_piece, _edge, _plan.Bevel!.Plunge, Laws(_plan.Bevel), out var rays);
+            BevelSolid.Removed(_piece, _edge, _plan.Bevel!.Plunge, Laws(_plan), out var rays);
             return rays;
         }
     }
@@ -43,11 +43,11 @@ public class Geometry
 
     /// <summary>Steel taken before hardening and when finished.</summary>
     [Benchmark]
-    public ImmutableArray<Moments> Bevel() => BevelSolid.Removed(_piece, _edge, _plan.Bevel!.Plunge, Laws(_plan.Bevel));
+    public ImmutableArray<Moments> Bevel() => BevelSolid.Removed(_piece, _edge, _plan.Bevel!.Plunge, Laws(_plan));
 
     /// <summary>The same with a bevel to the spine.</summary>
     [Benchmark]
-    public ImmutableArray<Moments> FullBevel() => BevelSolid.Removed(_piece, _edge, _plan.Bevel!.Plunge, Laws(_plan.Bevel with { Height = null }));
+    public ImmutableArray<Moments> FullBevel() => BevelSolid.Removed(_piece, _edge, _plan.Bevel!.Plunge, Laws(_plan with { Bevel = _plan.Bevel! with { Height = null } }));
 
     /// <summary>Forty single holes.</summary>
     [Benchmark]
@@ -61,5 +61,5 @@ public class Geometry
     [Benchmark]
     public ImmutableArray<StageFigures> Weights() => StageWeights.Of(_plan, _holes, _piece, _bench, null);
 
-    private ImmutableArray<GrindProfile> Laws(Bevel bevel) => [GrindProfile.BeforeHardening(bevel, _plan.Stock.Thickness), GrindProfile.Finished(bevel, _plan.Stock.Thickness)];
+    private static ImmutableArray<GrindProfile> Laws(Plan plan) => [GrindProfile.BeforeHardening(plan), GrindProfile.Finished(plan)];
 }

@@ -87,7 +87,7 @@ public static class FindingCodes
     /// <summary>The bevel is higher than the piece.</summary>
     public const string BevelPastSpine = "bevel.past-spine";
 
-    /// <summary>Hollow or convex bevel computed as flat.</summary>
+    /// <summary>Hollow bevel without its wheel computed as flat.</summary>
     public const string BevelTakenAsFlat = "bevel.taken-as-flat";
 
     /// <summary>The edge is as thick as the stock.</summary>
@@ -222,7 +222,7 @@ public static class FindingCodes
             new(PitchRule, Severity.Note, "Two centres lie nearer to one another than the structural rule of 2.2 hole diameters."),
             new(ShareOfHeight, Severity.Note, "A hole takes more than 0.45 of the height of the piece there."),
             new(EdgePastPlunge, Severity.Note, "The sharpened part runs more than 0.5 mm past the plunge line, where there is no bevel."),
-            new(BevelTakenAsFlat, Severity.Note, "A hollow or convex bevel is computed as flat for now."),
+            new(BevelTakenAsFlat, Severity.Note, "A hollow bevel is weighed and drawn as a flat one because the plan does not say its wheel."),
             new(GripShort, Severity.Note, "The grip is shorter than four fingers need."),
             new(SteelNoDensity, Severity.Note, "The steel's file gives no density: masses are left out."),
             new(MeasuredScrap, Severity.Error, "A measured hole of the guide piece cannot be mended; a warning on other pieces."),

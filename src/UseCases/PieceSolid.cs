@@ -41,11 +41,11 @@ public static class PieceSolid
     {
         var says = ImmutableArray.CreateBuilder<string>();
         says.Add($"{mesh.Solid.Triangles.Length} triangles hold {Both(mesh.Solid.VolumeMm3)}; by the figures it is {Both(mesh.Figure.Mm3)}, {Shown.Number(Math.Abs(mesh.VolumeOffShare) * 100, 3)} % off.");
-        says.Add($"Sides lie within {Shown.Number(mesh.OutlineOffMm, 3)} mm of the outline" + (mesh.Faces.Contains(BladeFace.Bevel) ? $", faces within {Shown.Number(mesh.ThicknessOffMm, 3)} mm of the thickness the bevel has{(plan.Bevel is { Height: null } ? ", save within 0.4 mm of a step where a full height changes at once" : "")}." : "."));
+        says.Add($"Sides lie within {Shown.Number(mesh.OutlineOffMm, 3)} mm of the outline" + (mesh.Faces.Contains(BladeFace.Bevel) ? $", faces within {Shown.Number(mesh.ThicknessOffMm, 3)} mm of the thickness the bevel has{(plan.Bevel is { IsFull: true } ? ", save within 0.4 mm of a step where a full height changes at once" : "")}." : "."));
         if (mesh.BrokenEdges.Mm3 > 0) says.Add($"Broken edges are not shaped: they would take off {Both(mesh.BrokenEdges.Mm3)} more.");
         if (mesh.Faces.Contains(BladeFace.Bevel) && plan.Bevel is { } bevel)
         {
-            if (BevelSolid.IsFlatStandIn(bevel)) says.Add("The bevel is shaped flat: hollow and convex ones are not built yet.");
+            if (BevelSolid.IsFlatStandIn(bevel)) says.Add("The bevel is shaped flat: the plan does not say the wheel it is hollowed on.");
             if (bevel.OneSided) says.Add("The bevel is on the upper face.");
         }
 

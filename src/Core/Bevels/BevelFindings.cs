@@ -13,6 +13,7 @@ public static class BevelFindings
     {
         if (edge is null || r.Plan.Bevel is not { } bevel) yield break;
         var remedy = new WebRemedy(r);
+        var ground = bevel.AnglePerSide is null ? null : new SteelThickness(r.Piece, edge, bevel.Plunge, GrindProfile.Finished(r.Plan));
         foreach (var c in clearances)
         {
             // the edge is part of the outline, so it lies no nearer than that
@@ -21,7 +22,11 @@ public static class BevelFindings
             var foot = Nearest.On(edge.Path, h.At);
             var rim = foot.Distance - (0.5 * h.Diameter.Mm);
             if (bevel.Height is { } height && rim >= height.Mm) continue;
-            if (bevel.Height is null && !LiesOnBevel(r, edge, h, foot.At)) continue;
+            if (bevel.IsFull && !LiesOnBevel(r, edge, h, foot.At)) continue;
+
+            // at a constant angle the height is that of the place
+            var reach = ground is null ? (double?)null : ground.Foot(h.At).Bevel;
+            if (reach is { } so && rim >= so) continue;
             if (bevel.Plunge is { } plunge && BeyondPlunge(plunge, edge, h)) continue;
             yield return new Finding(
                 FindingCodes.BevelIntoHole,
@@ -30,7 +35,7 @@ public static class BevelFindings
                 h.At,
                 $"The bevel runs into hole {h.Name}.",
                 $"rim {Shown.Both(Length.OfMm(rim))} from the edge",
-                bevel.Height is { } at ? $"{Shown.Both(at)}, the bevel's height" : "clear of a bevel to the spine",
+                bevel.Height is { } at ? $"{Shown.Both(at)}, the bevel's height" : reach is { } there ? $"{Shown.Both(Length.OfMm(there))}, the bevel's height there" : "clear of a bevel to the spine",
                 "geometry",
                 bevel.Height is { } now && rim > 0 ? $"a bevel {Shown.Both(Length.OfMm(Math.Floor(rim * 10) / 10))} high, or move the hole {Shown.Both(now - Length.OfMm(rim))} away from the edge" : "move the hole off the bevel, or end the bevel before it")
             {
@@ -62,21 +67,20 @@ public static class BevelFindings
         };
     }
 
-    /// <summary>Hollow and convex bevels stand in as flat.</summary>
+    /// <summary>A hollow bevel whose wheel is not said stands in as flat.</summary>
     public static IEnumerable<Finding> TakenAsFlat(Results r)
     {
         if (r.Plan.Bevel is not { } bevel || !BevelSolid.IsFlatStandIn(bevel)) yield break;
-        var (name, way) = bevel.Grind == Grind.Hollow ? ("hollow", "lighter") : ("convex", "heavier");
         yield return new Finding(
             FindingCodes.BevelTakenAsFlat,
             Severity.Note,
             "bevel",
             null,
-            $"The {name} bevel is computed as flat for now: the real piece comes out somewhat {way}.",
-            name,
-            "flat",
-            "this version of the program",
-            "allow for it when you compare weights");
+            "The bevel is hollow, but the plan does not say the wheel: it is weighed and drawn as a flat one, and the real piece comes out lighter.",
+            "no wheel",
+            "the diameter of the wheel",
+            "geometry",
+            "add wheel = \"254 mm\", the diameter of your wheel, under [bevel]");
     }
 
     /// <summary>Steel square to the edge, inwards to the other side, at about even stations of the edge, mm.</summary>

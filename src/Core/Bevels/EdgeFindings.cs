@@ -34,6 +34,25 @@ public static class EdgeFindings
     public static IEnumerable<Finding> Sharpening(Results r, EdgeSpan? span)
     {
         if (r.Plan.Bevel is not { SharpenPerSide: { } sharpen } bevel || bevel.EdgeFinished >= r.Plan.Stock.Thickness) yield break;
+        if (bevel.AnglePerSide is { } constant)
+        {
+            if (sharpen.Radians > constant.Radians + 1e-9) yield break;
+            yield return new Finding(
+                FindingCodes.SharpeningFlatterThanBevel,
+                Severity.Warning,
+                "edge",
+                null,
+                $"Sharpening at {Shown.PerSide(sharpen)} is no steeper than the bevel, {Shown.PerSide(constant)}.",
+                Shown.PerSide(sharpen),
+                $"steeper than {Shown.PerSide(constant)}",
+                "geometry",
+                $"sharpen at {Shown.PerSide(Angle.OfDegrees(Math.Ceiling(constant.Degrees + 1)))} or more, or grind the bevel at a smaller angle")
+            {
+                Ways = Steeper(constant),
+            };
+            yield break;
+        }
+
         var height = bevel.Height?.Mm ?? (span is null ? 0 : BevelFindings.Depths(r, span).DefaultIfEmpty(0).Max());
         if (height <= 0) yield break;
         var angle = Angle.OfRadians(Math.Atan((r.Plan.Stock.Thickness - bevel.EdgeFinished).Mm / ((bevel.OneSided ? 1 : 2) * height)));

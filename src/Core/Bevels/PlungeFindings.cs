@@ -112,7 +112,7 @@ public static class PlungeFindings
         return rays.Along(plunge.A, way, -reach, reach, new RayHit[rays.MostHits]) > 0;
     }
 
-    /// <summary>Whether the hole lies within the bevel's height of the edge; always for a full bevel.</summary>
+    /// <summary>Whether the hole lies within the bevel's height of the edge; always for a full bevel and one of constant angle.</summary>
     private static bool BevelReaches(Results r, PlacedHole hole)
         => EdgeSpan.Of(r.Plan, r.Piece) is not { } edge || r.Plan.Bevel!.Height is not { } height
             || Nearest.Distance(edge.Path, hole.At) - (0.5 * hole.Diameter.Mm) < height.Mm;

@@ -9,6 +9,7 @@ internal sealed class BevelRay
     private readonly Region _piece;
     private readonly FullHeight _full;
     private readonly GrindProfile[] _profiles;
+    private readonly FaceThickness _faces;
     private readonly RayHits _boundary;
     private readonly RayHit[] _hits;
     private readonly RollingBall _ball;
@@ -21,15 +22,15 @@ internal sealed class BevelRay
 
     public BevelRay(Region piece, EdgeSpan edge, PlungeLine? plunge, GrindProfile[] profiles, Point origin)
     {
-        (_piece, _profiles, _origin) = (piece, profiles, origin);
+        (_piece, _profiles, _faces, _origin) = (piece, profiles, profiles[0].Faces, origin);
         _boundary = new RayHits(piece);
         _full = new FullHeight(piece, edge, _boundary);
         _hits = new RayHit[_boundary.MostHits];
         _outerCount = piece.Outer.Segments.Length;
         var box = piece.Outer.Bounds;
         _far = new Point(box.Width, box.Height).Length * 1.001;
-        MostReach = profiles[0].HeightMm is { } h ? profiles.Max(p => p.Reach(h)) : _far;
-        _ball = new RollingBall(edge.Path, Math.Min(MostReach, _far));
+        MostReach = IsFullHeight ? _far : Math.Min(_far, Reach(profiles[0].HeightMm ?? double.PositiveInfinity));
+        _ball = new RollingBall(edge.Path, MostReach);
         if (plunge is not null) _plunge = (plunge.A, SteelThickness.GroundSide(edge, plunge));
     }
 
@@ -37,7 +38,7 @@ internal sealed class BevelRay
     public double MostReach { get; }
 
     /// <summary>Whether the height is another from ray to ray.</summary>
-    public bool IsFullHeight => _profiles[0].HeightMm is null;
+    public bool IsFullHeight => _profiles[0].IsFull;
 
     /// <summary>Crossings of the plunge line with the boundary.</summary>
     public IEnumerable<Point> PlungeEnds()
@@ -61,9 +62,10 @@ internal sealed class BevelRay
     public int Add(Point p, Point u, double width, double spread, double curvature, bool? startsInSteel, Span<double> values)
     {
         var (story, halved) = (1, false);
-        var h = _profiles[0].HeightMm ?? _full.Along(p, u, out halved);
+        var h = IsFullHeight ? _full.Along(p, u, out halved) : _profiles[0].HeightMm ?? double.PositiveInfinity;
         if (halved) story += 100;
         if (h <= 0) return story;
+        if (!_faces.IsEven) story += 1000 * (Stretch(p.X) + (10 * Stretch(p.X + (u.X * Math.Min(h, MostReach)))));
         var (least, most, end) = (0.0, IsFullHeight ? Math.Min(_far, Reach(h)) : MostReach, 1);
         if (_plunge is { } plunge)
         {
@@ -121,31 +123,43 @@ internal sealed class BevelRay
         return most;
     }
 
+    // how many kinks of the flat faces lie before a place
+    private int Stretch(double x)
+    {
+        var n = 0;
+        foreach (var kink in _faces.KinksMm) n += kink < x ? 1 : 0;
+        return n;
+    }
+
     private void Take(Point p, Point u, double from, double to, double width, double spread, double h, Span<double> values)
     {
-        Span<double> kinks = stackalloc double[GrindProfile.MostKinks];
+        Span<double> breaks = stackalloc double[FaceAlong.MostBreaks + 1];
         var start = p - _origin;
         for (var k = 0; k < _profiles.Length; k++)
         {
-            var profile = _profiles[k];
-            var n = profile.Kinks(h, kinks);
+            var face = new FaceAlong(_profiles[k], p.X, u.X, h);
+            var n = face.Breaks(from, to, breaks);
+            breaks[n++] = to;
+
+            // between the breaks what is taken is a polynomial of second degree, or the smooth arc of a circle
+            var nodes = face.IsRound ? Gauss.Nodes6 : Gauss.Nodes3;
+            var weights = face.IsRound ? Gauss.Weights6 : Gauss.Weights3;
             double i0 = 0, i1 = 0, i2 = 0;
             var a = from;
-            for (var j = 0; j < n && a < to; j++)
+            for (var j = 0; j < n; j++)
             {
-                var b = Math.Min(kinks[j], to);
-                if (b <= a) continue;
+                var b = breaks[j];
                 var (mid, half) = (0.5 * (a + b), 0.5 * (b - a));
-                for (var q = 0; q < Gauss.Nodes6.Length; q++)
+                a = b;
+                if (!(half > 0)) continue;
+                for (var q = 0; q < nodes.Length; q++)
                 {
-                    var d = mid + (half * Gauss.Nodes6[q]);
-                    var f = half * Gauss.Weights6[q] * (profile.StockMm - profile.At(d, h)) * (width + (spread * d));
+                    var d = mid + (half * nodes[q]);
+                    var f = half * weights[q] * (face.Flat(d) - face.At(d)) * (width + (spread * d));
                     i0 += f;
                     i1 += f * d;
                     i2 += f * d * d;
                 }
-
-                a = b;
             }
 
             var v = values.Slice(6 * k, 6);

@@ -3,21 +3,21 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Core;
 
-/// <summary>The steel a bevel takes off, exactly as its thickness law says: ∫ (T − t) over the piece with first and second moments about the origin, mm³..mm⁵.</summary>
+/// <summary>The steel a bevel takes off the flat faces, exactly as its thickness law says: ∫ (T − t) over the piece with first and second moments about the origin, mm³..mm⁵.</summary>
 /// <remarks>
 /// t depends on the distance to the nearest point of the sharpened part, round fans beyond its ends and at its corners included, as far as the plunge line when there is one.
 /// The plane is cut into the cells that belong to each spot of the sharpened part: dA = (1 − κ n) ds dn along its segments, dA = n dn dθ in the fans (parallel curves, do Carmo, Differential Geometry of
 /// Curves and Surfaces, parallel curves; place in the book from memory). Along each ray the integral is exact; across the rays it is refined until the volume is good to about 1e-8 of T × area.
 /// With no height ("full") the bevel runs from the edge to the first exit of the ray through the outline, to half of it when that is again through the sharpened part.
 /// </remarks>
-[Formula("Steel a bevel takes off, volume and moments, mm³..mm⁵", "do-carmo-1976", "Flat bevels, straight, curved, cornered or double edges, with plunge line and holes; about 1e-7 of the piece")]
+[Formula("Steel a bevel takes off, volume and moments, mm³..mm⁵", "do-carmo-1976", "Flat, hollow and convex bevels, straight, curved, cornered or double edges, with tapers, plunge line and holes; about 1e-7 of the piece")]
 public static class BevelSolid
 {
     private const double Tolerance = 1e-9;
     private const double Corner = 1e-6;
 
-    /// <summary>Whether a bevel's mass is that of a flat one because its own shape is not built yet.</summary>
-    public static bool IsFlatStandIn(Bevel bevel) => bevel.Grind != Grind.Flat;
+    /// <summary>Whether a bevel's mass is that of a flat one because the plan does not say the wheel it is hollowed on.</summary>
+    public static bool IsFlatStandIn(Bevel bevel) => bevel is { Grind: Grind.Hollow, Wheel: null };
 
     /// <summary>Moments of what is taken off, one for each thickness law; the laws share one height.</summary>
     /// <param name="piece">The flat piece, holes included.</param>

@@ -74,8 +74,9 @@ internal sealed class BladeLift
     // lower and upper face at a corner of a triangle, from the middle of the stock
     private (double Low, double High) Levels(int triangle, int point)
     {
-        var t = _face[triangle] == BladeFace.Flat ? _stock : _plan.Thickness(point);
-        return _oneSided ? (-0.5 * _stock, t - (0.5 * _stock)) : (-0.5 * t, 0.5 * t);
+        var flat = _plan.FlatThickness(point);
+        var t = _face[triangle] == BladeFace.Flat ? flat : _plan.Thickness(point);
+        return _oneSided ? (-0.5 * flat, t - (0.5 * flat)) : (-0.5 * t, 0.5 * t);
     }
 
     private void Stand(int triangle, int point)

@@ -38,7 +38,7 @@ public sealed record BladeMesh(Stage Stage, TriangleMesh Solid, ImmutableArray<B
     /// <param name="stage">The stage.</param>
     public static Checked<BladeMesh> Of(Results results, Stage stage)
     {
-        var (plan, stock) = (results.Plan, results.Plan.Stock.Thickness.Mm);
+        var plan = results.Plan;
         var piece = stage switch
         {
             Stage.Blank => new Region(Rectangle(results.Bench.StockBox), []),
@@ -49,8 +49,8 @@ public sealed record BladeMesh(Stage Stage, TriangleMesh Solid, ImmutableArray<B
         var profile = Profile(plan, stage);
         var edge = profile is null ? null : EdgeSpan.Of(plan, piece);
         var ground = edge is null ? null : new SteelThickness(piece, edge, plan.Bevel!.Plunge, profile!);
-        if (BladePlan.Of(piece, edge, ground, stock) is not { } flat) return Checked<BladeMesh>.Bad(Touching);
-        var lifted = new BladeLift(flat, stock, oneSided: plan.Bevel is { OneSided: true });
+        if (BladePlan.Of(piece, edge, ground, FaceThickness.Of(plan, stage)) is not { } flat) return Checked<BladeMesh>.Bad(Touching);
+        var lifted = new BladeLift(flat, plan.Stock.Thickness.Mm, oneSided: plan.Bevel is { OneSided: true });
         var solid = lifted.Solid(piece.Outer.Bounds);
         if (solid.OpenSides > 0 || solid.Collapsed > 0) return Checked<BladeMesh>.Bad(Touching);
         var broken = stage is Stage.BeforeHardening or Stage.Finished ? BrokenEdgeSteel.Of(plan, results.Holes, results.Piece).AreaMm2 : 0;
@@ -64,8 +64,8 @@ public sealed record BladeMesh(Stage Stage, TriangleMesh Solid, ImmutableArray<B
 
     private static GrindProfile? Profile(Plan plan, Stage stage) => (stage, plan.Bevel) switch
     {
-        (Stage.Finished, { } b) => GrindProfile.Finished(b, plan.Stock.Thickness),
-        (Stage.BeforeHardening, { Ground: GroundWhen.BeforeHardening } b) => GrindProfile.BeforeHardening(b, plan.Stock.Thickness),
+        (Stage.Finished, not null) => GrindProfile.Finished(plan),
+        (Stage.BeforeHardening, { Ground: GroundWhen.BeforeHardening }) => GrindProfile.BeforeHardening(plan),
         _ => null,
     };
 

@@ -16,15 +16,15 @@ internal sealed class BladePlan
     private const double MostOffMm = 0.003;
     private const int MostTriangles = 60_000;
 
-    private const int PlungeMark = 1, FirstKinkMark = 2, LastKinkMark = 4, RimShift = 4;
+    private const int PlungeMark = 1, FirstKinkMark = 2, LastKinkMark = 4, TaperMark = 8, RimShift = 4;
 
     private readonly ImmutableArray<Path> _loops;
     private readonly SteelThickness? _ground;
-    private readonly double _stock;
+    private readonly FaceThickness _faces;
     private readonly List<double> _thickness = [];
 
-    private BladePlan(ImmutableArray<Path> loops, SteelThickness? ground, double stock, FlatMesh flat)
-        => (_loops, _ground, _stock, Flat) = (loops, ground, stock, flat);
+    private BladePlan(ImmutableArray<Path> loops, SteelThickness? ground, FaceThickness faces, FlatMesh flat)
+        => (_loops, _ground, _faces, Flat) = (loops, ground, faces, flat);
 
     /// <summary>The triangles.</summary>
     public FlatMesh Flat { get; }
@@ -33,8 +33,8 @@ internal sealed class BladePlan
     /// <param name="piece">Outline and holes.</param>
     /// <param name="edge">The sharpened part; null when nothing is ground.</param>
     /// <param name="ground">Thickness of the ground steel; null when nothing is ground.</param>
-    /// <param name="stockMm">Thickness of the stock, mm.</param>
-    public static BladePlan? Of(Region piece, EdgeSpan? edge, SteelThickness? ground, double stockMm)
+    /// <param name="faces">Thickness of the flat faces.</param>
+    public static BladePlan? Of(Region piece, EdgeSpan? edge, SteelThickness? ground, FaceThickness faces)
     {
         // the ends of the sharpened part are corners
         var outer = edge is null || edge.IsWholeLoop ? piece.Outer : new Path([.. edge.Path.Segments, .. piece.Outer.Between(edge.To, edge.From).Segments], closed: true);
@@ -54,7 +54,7 @@ internal sealed class BladePlan
 
         var cut = EarClipping.Of(corners, rings);
         if (cut.IsEmpty) return null;
-        var plan = new BladePlan(loops, ground, stockMm, FlatMesh.Of(corners, cut));
+        var plan = new BladePlan(loops, ground, faces, FlatMesh.Of(corners, cut));
         plan.MarkRims(rings);
         plan.Refine(piece.Outer.Bounds);
         return plan;
@@ -63,9 +63,17 @@ internal sealed class BladePlan
     /// <summary>Thickness at a point of the plan, the plunge line left out of account, mm.</summary>
     public double Thickness(int point)
     {
-        while (_thickness.Count <= point) _thickness.Add(_ground is null || BeyondKink(Flat.At(_thickness.Count), last: true) > -SameMm ? _stock : Snapped(_ground.At(Flat.At(_thickness.Count))));
+        while (_thickness.Count <= point)
+        {
+            var at = Flat.At(_thickness.Count);
+            _thickness.Add(_ground is null || BeyondKink(at, last: true) > -SameMm ? _faces.At(at.X) : Snapped(_ground.At(at), _faces.At(at.X)));
+        }
+
         return _thickness[point];
     }
+
+    /// <summary>Thickness of the flat faces at a point of the plan, mm.</summary>
+    public double FlatThickness(int point) => _faces.At(Flat.At(point).X);
 
     /// <summary>Which face a triangle belongs to.</summary>
     public BladeFace Face(int triangle)
@@ -74,12 +82,9 @@ internal sealed class BladePlan
         var (a, b, c) = Flat.Corners(triangle);
         var middle = (Flat.At(a) + Flat.At(b) + Flat.At(c)) * (1.0 / 3);
         if (_ground.BeyondPlunge(middle) < 0) return BladeFace.Flat;
-        var (_, distance, height) = _ground.Foot(middle);
-        if (height <= 0) return BladeFace.Flat;
-        Span<double> kinks = stackalloc double[GrindProfile.MostKinks];
-        var n = _ground.Kinks(height, kinks);
-        if (distance >= kinks[n - 1] && Math.Min(Thickness(a), Math.Min(Thickness(b), Thickness(c))) >= _stock) return BladeFace.Flat;
-        return _ground.IsSharpened && distance < kinks[0] ? BladeFace.Facet : BladeFace.Bevel;
+        var (_, distance, facet, bevel) = _ground.Foot(middle);
+        if (bevel <= 0 || (distance >= bevel && IsFlat(a) && IsFlat(b) && IsFlat(c))) return BladeFace.Flat;
+        return distance < facet ? BladeFace.Facet : BladeFace.Bevel;
     }
 
     /// <summary>How far the straight faces are from the law of thickness, at worst, measured at the middles of sides and triangles, mm of thickness; triangles too small to be cut further, which stand where the law itself steps, are left out.</summary>
@@ -104,7 +109,9 @@ internal sealed class BladePlan
         void Look(Point at, double straight) => worst = Math.Max(worst, Math.Abs(_ground.At(at) - straight));
     }
 
-    private double Snapped(double t) => t < 1e-4 ? 0 : _stock - t < 1e-4 ? _stock : t;
+    private static double Snapped(double t, double flat) => t < 1e-4 ? 0 : flat - t < 1e-4 ? flat : t;
+
+    private bool IsFlat(int point) => Thickness(point) >= FlatThickness(point);
 
     private void MarkRims(List<ImmutableArray<int>> rings)
     {
@@ -124,6 +131,7 @@ internal sealed class BladePlan
     {
         var size = new Point(box.Width, box.Height).Length;
         Flat.CutAll(TooLong(size / 25), MostTriangles / 4, turn: true);
+        foreach (var x in _faces.KinksMm.ToArray()) CutAlong(q => q.X - x, _ => true, TaperMark);
         if (_ground is null) return;
         Flat.CutAll(TooLongInBevel(Math.Clamp(size / 90, 0.5, 4)), MostTriangles / 2, turn: true);
         if (_ground.IsSharpened) CutAlong(q => BeyondKink(q, last: false), _ => true, FirstKinkMark);
@@ -158,7 +166,7 @@ internal sealed class BladePlan
         at = default;
         if (Flat.At(a).To(Flat.At(b)) <= most || IsThin(side)) return false;
         at = MiddleOf(side);
-        return Thickness(a) < _stock || Thickness(b) < _stock || BeyondKink(at, last: true) < -SameMm;
+        return !IsFlat(a) || !IsFlat(b) || BeyondKink(at, last: true) < -SameMm;
     };
 
     private bool TooFarOff(int side, out Point at)
@@ -166,7 +174,7 @@ internal sealed class BladePlan
         var (a, b) = Flat.Ends(side);
         at = default;
         var (p, q) = (Flat.At(a), Flat.At(b));
-        if ((Thickness(a) >= _stock && Thickness(b) >= _stock && Flat.Marks(side) == 0) || p.To(q) < LeastSideMm || IsThin(side)) return false;
+        if ((IsFlat(a) && IsFlat(b) && Flat.Marks(side) == 0) || p.To(q) < LeastSideMm || IsThin(side)) return false;
         var middle = p.Toward(q, 0.5);
         if (_ground!.BeyondPlunge(middle) < -SameMm || Math.Abs(_ground.At(middle) - (0.5 * (Thickness(a) + Thickness(b)))) <= MostOffMm) return false;
         at = MiddleOf(side);
@@ -176,11 +184,8 @@ internal sealed class BladePlan
     // signed distance beyond the end of the facet or of the bevel, mm
     private double BeyondKink(Point q, bool last)
     {
-        var (_, distance, height) = _ground!.Foot(q);
-        if (height <= 0) return 1;
-        Span<double> kinks = stackalloc double[GrindProfile.MostKinks];
-        var n = _ground.Kinks(height, kinks);
-        return distance - kinks[last ? n - 1 : 0];
+        var (_, distance, facet, bevel) = _ground!.Foot(q);
+        return bevel <= 0 ? 1 : distance - (last ? bevel : facet);
     }
 
     // puts corners where sides pass through a line and marks the sides that then lie along it
@@ -239,11 +244,10 @@ internal sealed class BladePlan
         {
             wanted = Nearest.On(_loops[rim - 1], middle).At;
         }
-        else if ((marks & (FirstKinkMark | LastKinkMark)) != 0 && (marks & PlungeMark) == 0)
+        else if ((marks & (FirstKinkMark | LastKinkMark)) != 0 && (marks & (PlungeMark | TaperMark)) == 0)
         {
-            var (foot, distance, height) = _ground!.Foot(middle);
-            Span<double> kinks = stackalloc double[GrindProfile.MostKinks];
-            if (height > 0) wanted = foot + ((middle - foot).Unit * (_ground.Kinks(height, kinks) is var n && (marks & LastKinkMark) != 0 ? kinks[n - 1] : kinks[0]));
+            var (foot, _, facet, bevel) = _ground!.Foot(middle);
+            if (bevel > 0) wanted = foot + ((middle - foot).Unit * ((marks & LastKinkMark) != 0 ? bevel : facet));
         }
 
         return wanted.To(middle) > 1e-5 && Fits(side, wanted) && (Flat.Across(side) < 0 || Fits(Flat.Across(side), wanted)) ? wanted : middle;

@@ -33,12 +33,17 @@ public static class PlanValues
         yield return ("edge begins", Place(plan.Edge?.From));
         yield return ("edge ends", Place(plan.Edge?.To));
         yield return ("bevel", bevel is null ? "" : Word(bevel.Grind) + (bevel.OneSided ? ", one face" : ", both faces"));
-        yield return ("bevel height", bevel is null ? "" : bevel.Height is { } h ? Size(h) : "full");
+        yield return ("bevel height", bevel is null ? "" : bevel.Height is { } h ? Size(h) : bevel.AnglePerSide is { } a ? $"at {Shown.PerSide(a)} everywhere" : "full");
+        yield return ("wheel of the hollow", Size(bevel?.Wheel));
+        yield return ("radius of the bulge", Size(bevel?.Radius));
         yield return ("bevel ground", bevel is null ? "" : bevel.Ground == GroundWhen.AfterHardening ? "after hardening" : "before hardening");
         yield return ("edge before hardening", Size(bevel?.EdgeBeforeHardening));
         yield return ("edge finished", Size(bevel?.EdgeFinished));
         yield return ("sharpening angle", bevel?.SharpenPerSide is { } s ? Shown.PerSide(s) : "");
         yield return ("plunge line", bevel?.Plunge is { } p ? $"{Place(p.A)} to {Place(p.B)}" : "");
+        yield return ("distal taper", Tapered(plan.DistalTaper));
+        yield return ("tang taper", Tapered(plan.TangTaper));
+        yield return ("added masses", string.Join("; ", plan.AddedMasses.Select(Added)));
         yield return ("grip, front end", Place(plan.Grip?.From));
         yield return ("grip, rear end", Place(plan.Grip?.To));
         yield return ("broken edges, rims of holes", Size(plan.BrokenEdges?.Rims));
@@ -49,6 +54,8 @@ public static class PlanValues
         yield return ("edge margin", Size(layout.EdgeMargin));
 
         string Size(Length? length) => length is { } l ? units == LengthUnit.Inch ? $"{Shown.Trimmed(l.Inches, 5)} in" : $"{Shown.Trimmed(l.Mm, 4)} mm" : "";
+        string Tapered(Taper? t) => t is null ? "" : $"{Size(t.Thickness)} at x {Size(t.Ends)}, from x {Size(t.Starts)} on";
+        string Added(AddedMass m) => $"{m.Name}, {(m.Weight is { } all ? Weight(all) : $"{Shown.Trimmed(m.Density!.Value.GramsPerCm3, 3)} g/cm3")}{(m.Thickness is { } thick ? $", {Size(thick)} on {(m.Sides == 1 ? "one side" : "each side")}" : "")}, {(m.Over is { } over ? $"x {Size(over.From)} to {Size(over.To)}" : Place(m.At))}";
         string Weight(Mass m) => units == LengthUnit.Inch ? $"{Shown.Trimmed(m.Ounces, 3)} oz" : $"{Shown.Trimmed(m.Grams, 2)} g";
         string Place(Point? point) => point is { } at ? $"x {Size(Length.OfMm(at.X))}, y {Size(Length.OfMm(at.Y))}" : "";
         string Mark(DatumMark m) => m.Side == DatumSide.At ? Size(m.At) : Word(m.Side);

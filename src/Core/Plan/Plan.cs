@@ -44,7 +44,32 @@ public sealed record Plan(
 {
     /// <summary>How the scales are put on; null when the plan says nothing of them.</summary>
     public ScalesPlan? Scales { get; init; }
+
+    /// <summary>How the faces thin toward the tip; null when they do not.</summary>
+    public Taper? DistalTaper { get; init; }
+
+    /// <summary>How the tang thins toward the butt; null when it does not.</summary>
+    public Taper? TangTaper { get; init; }
+
+    /// <summary>What is put on the steel, in the order written.</summary>
+    public ImmutableArray<AddedMass> AddedMasses { get; init; } = [];
 }
+
+/// <summary>Both faces thinned evenly along the piece, from the bar's thickness to a thinner one.</summary>
+/// <param name="Starts">x where it begins, the bar's thickness there.</param>
+/// <param name="Ends">x where it has the thickness below; it stays so beyond.</param>
+/// <param name="Thickness">Thickness at its end.</param>
+public sealed record Taper(Length Starts, Length Ends, Length Thickness);
+
+/// <summary>A mass put on the steel: scales, pins, a bolster. Its weight is said, or follows from density and thickness.</summary>
+/// <param name="Name">Its name; unique in the plan.</param>
+/// <param name="Weight">Weight of all of it; null when it follows from density and thickness.</param>
+/// <param name="Density">Density; null when the weight is said.</param>
+/// <param name="Thickness">Thickness on one side; null when not said.</param>
+/// <param name="Sides">On how many sides, 1 or 2.</param>
+/// <param name="At">Where its middle lies, plan's axes, mm; null when it covers a stretch.</param>
+/// <param name="Over">The stretch of the outline it covers, from one x to the other; null when its middle is said.</param>
+public sealed record AddedMass(string Name, Mass? Weight, Density? Density, Length? Thickness, int Sides, Point? At, (Length From, Length To)? Over);
 
 /// <summary>How the scales are put on.</summary>
 /// <param name="HolesBy">How the holes of the scales are placed; null when not said.</param>
@@ -137,7 +162,7 @@ public enum GroundWhen
 /// <summary>The main bevel.</summary>
 /// <param name="Grind">Shape.</param>
 /// <param name="OneSided">One face only.</param>
-/// <param name="Height">Height square to the edge; null for full, to the spine.</param>
+/// <param name="Height">Height square to the edge; null for full, to the spine, and for a constant angle.</param>
 /// <param name="Ground">Before or after hardening.</param>
 /// <param name="EdgeBeforeHardening">Edge thickness left before hardening; null when not said or ground after.</param>
 /// <param name="EdgeFinished">Edge thickness before sharpening, finished.</param>
@@ -151,7 +176,20 @@ public sealed record Bevel(
     Length? EdgeBeforeHardening,
     Length EdgeFinished,
     Angle? SharpenPerSide,
-    PlungeLine? Plunge);
+    PlungeLine? Plunge)
+{
+    /// <summary>Angle of one face of a flat bevel ground at the same angle everywhere, against the middle plane, for one face against the other face; null when the height is said: the height then follows the thickness from place to place.</summary>
+    public Angle? AnglePerSide { get; init; }
+
+    /// <summary>Diameter of the wheel a hollow bevel is ground on; null when not said: it is then taken as flat.</summary>
+    public Length? Wheel { get; init; }
+
+    /// <summary>Radius of the bulge of a convex bevel; null: it runs tangent into the flat.</summary>
+    public Length? Radius { get; init; }
+
+    /// <summary>Whether it runs to the spine.</summary>
+    public bool IsFull => Height is null && AnglePerSide is null;
+}
 
 /// <summary>The straight line where the bevel ends, seen from the face; the bevel lies on the side of the middle of the edge.</summary>
 /// <param name="A">A point on it.</param>

@@ -3,7 +3,7 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Core;
 
-/// <summary>Volume, mass and balance of the steel at every stage.</summary>
+/// <summary>Volume, mass and balance of the steel at every stage. Tapers are ground with the bevel: they count before hardening when the bevel is ground before, or when there is none; else from the finished piece on. The drilled piece is flat.</summary>
 public static class StageWeights
 {
     /// <summary>The five stages in order: as sawn, profiled, drilled, before hardening, finished. Exact for the plan as written; the mass is left out without the steel's density.</summary>
@@ -19,15 +19,15 @@ public static class StageWeights
         var blank = Moments.Of(Path.Polygon(new(box.MinX, box.MinY), new(box.MaxX, box.MinY), new(box.MaxX, box.MaxY), new(box.MinX, box.MaxY))) * t;
         var profiled = Moments.Of(piece.Outer) * t;
         var drilled = Moments.Of(piece) * t;
-        var (soft, hard) = Bevelled(plan, piece);
+        var (soft, hard) = Bevelled(plan, piece, drilled);
         var broken = BrokenEdgeSteel.Of(plan, holes, piece);
         return
         [
             Figures(Stage.Blank, blank),
             Figures(Stage.Profiled, profiled),
             Figures(Stage.Drilled, drilled),
-            Figures(Stage.BeforeHardening, drilled - soft - broken),
-            Figures(Stage.Finished, drilled - hard - broken),
+            Figures(Stage.BeforeHardening, soft - broken),
+            Figures(Stage.Finished, hard - broken),
         ];
 
         StageFigures Figures(Stage stage, Moments solid)
@@ -38,13 +38,14 @@ public static class StageWeights
         }
     }
 
-    // what the bevel has taken before hardening and when finished
-    private static (Moments Soft, Moments Hard) Bevelled(Plan plan, Region piece)
+    // the steel before hardening and when finished, sharp edges not broken yet
+    private static (Moments Soft, Moments Hard) Bevelled(Plan plan, Region piece, Moments drilled)
     {
-        if (plan.Bevel is not { } bevel || EdgeSpan.Of(plan, piece) is not { } edge) return default;
-        var finished = GrindProfile.Finished(bevel, plan.Stock.Thickness);
-        if (bevel.Ground == GroundWhen.AfterHardening) return (default, BevelSolid.Removed(piece, edge, bevel.Plunge, finished)[0]);
-        var both = BevelSolid.Removed(piece, edge, bevel.Plunge, GrindProfile.BeforeHardening(bevel, plan.Stock.Thickness), finished);
-        return (both[0], both[1]);
+        var hard = plan.DistalTaper is null && plan.TangTaper is null ? drilled : TaperedPlate.Of(piece, FaceThickness.Of(plan));
+        var soft = FaceThickness.IsTapered(plan, Stage.BeforeHardening) ? hard : drilled;
+        if (plan.Bevel is not { } bevel || EdgeSpan.Of(plan, piece) is not { } edge) return (soft, hard);
+        if (bevel.Ground == GroundWhen.AfterHardening) return (soft, hard - BevelSolid.Removed(piece, edge, bevel.Plunge, GrindProfile.Finished(plan))[0]);
+        var both = BevelSolid.Removed(piece, edge, bevel.Plunge, GrindProfile.BeforeHardening(plan), GrindProfile.Finished(plan));
+        return (soft - both[0], hard - both[1]);
     }
 }

@@ -60,10 +60,19 @@ public sealed record FigureLine(string Name, string Value)
     {
         if (plan.Bevel is not { } bevel) return [];
         var lines = ImmutableArray.CreateBuilder<FigureLine>();
-        var grind = bevel.Grind switch { Grind.Flat => "flat", Grind.Hollow => "hollow", _ => "convex" };
-        lines.Add(new("Stock", FigureText.Size(plan.Stock.Thickness, units)));
+        var grind = bevel switch
+        {
+            { Grind: Grind.Flat } => "flat",
+            { Grind: Grind.Hollow, Wheel: { } wheel } => $"hollow on a {FigureText.Size(wheel, units)} wheel",
+            { Grind: Grind.Hollow } => "hollow",
+            { Radius: { } radius } => $"convex, radius {FigureText.Size(radius, units)}",
+            _ => "convex",
+        };
+        var tip = plan.DistalTaper is { } distal ? $", tip {FigureText.Size(distal.Thickness, units)}" : "";
+        var butt = plan.TangTaper is { } tang ? $", butt {FigureText.Size(tang.Thickness, units)}" : "";
+        lines.Add(new("Stock", FigureText.Size(plan.Stock.Thickness, units) + tip + butt));
         lines.Add(new("Grind", bevel.OneSided ? grind + ", one face" : grind + ", both faces"));
-        lines.Add(new("Height", bevel.Height is { } h ? FigureText.Size(h, units) : "full, edge to spine"));
+        lines.Add(new("Height", bevel.Height is { } h ? FigureText.Size(h, units) : bevel.AnglePerSide is { } constant ? $"by angle, {Shown.PerSide(constant, 1)}" : "full, edge to spine"));
         lines.Add(new("Ground", bevel.Ground == GroundWhen.BeforeHardening ? "before hardening" : "after hardening"));
         if (bevel.EdgeBeforeHardening is { } before) lines.Add(new("Edge at quench", FigureText.Size(before, units)));
         lines.Add(new("Edge finished", FigureText.Size(bevel.EdgeFinished, units)));

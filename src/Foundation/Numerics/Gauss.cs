@@ -3,6 +3,12 @@ namespace Tangwright.Foundation;
 /// <summary>Gauss-Legendre rules on −1..1 (Abramowitz and Stegun, Handbook of Mathematical Functions, table 25.4). n points integrate polynomials to degree 2n−1 exactly.</summary>
 public static class Gauss
 {
+    /// <summary>Nodes of the 3-point rule.</summary>
+    public static ReadOnlySpan<double> Nodes3 => [-0.77459666924148337704, 0, 0.77459666924148337704];
+
+    /// <summary>Weights of the 3-point rule.</summary>
+    public static ReadOnlySpan<double> Weights3 => [0.55555555555555555556, 0.88888888888888888889, 0.55555555555555555556];
+
     /// <summary>Nodes of the 6-point rule.</summary>
     public static ReadOnlySpan<double> Nodes6 => [-0.93246951420315202781, -0.66120938646626451366, -0.23861918608319690863, 0.23861918608319690863, 0.66120938646626451366, 0.93246951420315202781];
 

@@ -36,7 +36,10 @@ public static class PlanReader
         var datum = ReadDatum(Under("datum"));
         var grip = ReadGrip(Under("grip"));
         var edge = ReadEdge(Under("edge"), outline);
-        var bevel = ReadBevel(Under("bevel"), outline, root.Find("edge") is not null);
+        var bevel = BevelReading.Read(Under("bevel"), outline, root.Find("edge") is not null);
+        var tapers = new TaperReading(outline, edge, grip, stock);
+        var (distal, tang) = tapers.Read(Under("distal_taper"), Under("tang_taper"));
+        var masses = new AddedMassReading(source, unitMm, faults, outline).Read(root);
         var broken = ReadBroken(Under("broken_edges"));
         var layout = ReadLayout(Under("layout"));
         var holes = new HoleReading(source, unitMm, faults, root.Find("grip") is not null).Read(root);
@@ -44,7 +47,7 @@ public static class PlanReader
         var scales = ReadScales(Under("scales"));
 
         if (faults.Count > 0) return Checked<PlanFile>.Bad(faults.OrderBy(f => f.Line).ThenBy(f => f.Column).DistinctBy(f => (f.Line, f.Column, f.Message)).Take(50));
-        var plan = new Plan(name, revision, units, target, stock!, outline!, datum, edge, bevel, grip, broken, layout, holes) { Scales = scales };
+        var plan = new Plan(name, revision, units, target, stock!, outline!, datum, edge, bevel, grip, broken, layout, holes) { Scales = scales, DistalTaper = distal, TangTaper = tang, AddedMasses = masses };
         return Checked<PlanFile>.Good(new PlanFile(plan, fileName, text, source, root));
     }
 
@@ -118,35 +121,6 @@ public static class PlanReader
         if (distance <= 0.05) return true;
         f.Fault(key, $"{key} lies {Shown.Both(Length.OfMm(distance))} off the outline", $"the nearest point of the outline is x {Shown.Both(Length.OfMm(nearest.X))}, y {Shown.Both(Length.OfMm(nearest.Y))}");
         return false;
-    }
-
-    private static Bevel? ReadBevel(Fields f, Path? outline, bool hasEdge)
-    {
-        if (!f.IsThere) return null;
-        if (!hasEdge) f.FaultAt(f.Offset, "[bevel] without [edge]", "add [edge] with from and to, so that it is known which side is ground");
-        var grind = (Grind)Math.Max(0, f.Word("grind"));
-        var oneSided = f.Flag("one_sided") ?? false;
-        var full = f.Node("height") is TomlText { Value: var v } && string.Equals(v.Trim(), "full", StringComparison.OrdinalIgnoreCase);
-        var height = full ? null : f.Length("height");
-        var ground = f.Word("ground") == 1 ? GroundWhen.AfterHardening : GroundWhen.BeforeHardening;
-        var before = f.Length("edge_before_hardening");
-        var finished = f.Length("edge_finished", positive: false);
-        if (finished is { Mm: < 0 }) f.Fault("edge_finished", "edge_finished is below 0", "write the thickness of the edge before sharpening; 0 is a bevel ground to nothing");
-        if (ground == GroundWhen.AfterHardening && before is not null) f.Fault("edge_before_hardening", "an edge left for hardening, but the bevel is ground after it", "take this line out, or write ground = \"before\"");
-        if (before is { } b && finished is { } e && b < e) f.Fault("edge_before_hardening", "the edge before hardening is thinner than the finished one", "write the thickness left for hardening, which is the greater one");
-        var angle = f.Quantity("sharpen_per_side", QuantityText.Degrees);
-        if (angle is { Degrees: not (> 0 and < 60) })
-        {
-            f.Fault("sharpen_per_side", "a sharpening angle that is not between 0 and 60 degrees per side", "write the angle of one face against the middle plane, as 16");
-        }
-
-        var plunge = f.Node("plunge") switch
-        {
-            null => null,
-            TomlList list => f.TwoPoints(list, "plunge") is { } p ? new PlungeLine(p.A, p.B) : null,
-            _ => f.Length("plunge", positive: false) is { } x && outline is not null ? new PlungeLine(new Point(x.Mm, outline.Bounds.MinY), new Point(x.Mm, outline.Bounds.MaxY)) : null,
-        };
-        return finished is { } edge ? new Bevel(grind, oneSided, height, ground, before, edge, angle, plunge) : null;
     }
 
     private static BrokenEdges? ReadBroken(Fields f)

@@ -84,11 +84,16 @@ internal static class PlanUnits
         => a.Outline.Segments.Length == b.Outline.Segments.Length
             && a.Outline.Segments.Zip(b.Outline.Segments).All(p => p.First.At(0.5).To(p.Second.At(0.5)) < 1e-6 && p.First.Start.To(p.Second.Start) < 1e-6)
             && HolePlacement.Of(a).Zip(HolePlacement.Of(b)).All(p => p.First.At.To(p.Second.At) < 1e-6 && Math.Abs(p.First.Diameter.Mm - p.Second.Diameter.Mm) < 1e-9)
-            && a.Stock == b.Stock && a.Datum == b.Datum && a.Edge == b.Edge && Same(a.Bevel, b.Bevel) && a.Grip == b.Grip && a.BrokenEdges == b.BrokenEdges && a.Layout == b.Layout && a.Target == b.Target;
+            && a.Stock == b.Stock && a.Datum == b.Datum && a.Edge == b.Edge && Same(a.Bevel, b.Bevel) && a.Grip == b.Grip && a.BrokenEdges == b.BrokenEdges && a.Layout == b.Layout && a.Target == b.Target
+            && Same(a.DistalTaper, b.DistalTaper) && Same(a.TangTaper, b.TangTaper) && a.AddedMasses.SequenceEqual(b.AddedMasses);
 
     /// <summary>A plunge written as one x reaches over the outline's box, which is the same but for rounding.</summary>
     private static bool Same(Bevel? a, Bevel? b)
         => a is null || b is null
             ? a == b
             : a with { Plunge = null } == b with { Plunge = null } && (a.Plunge is { } p && b.Plunge is { } q ? p.A.To(q.A) + p.B.To(q.B) < 1e-6 : a.Plunge == b.Plunge);
+
+    /// <summary>A taper that ends with the outline ends at the same place but for rounding.</summary>
+    private static bool Same(Taper? a, Taper? b)
+        => a is null || b is null ? a == b : a with { Ends = b.Ends } == b && Math.Abs(a.Ends.Mm - b.Ends.Mm) < 1e-6;
 }

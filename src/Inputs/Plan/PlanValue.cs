@@ -23,7 +23,7 @@ internal sealed record PlanValue
             "text" or "path data" => Leaf(typed, inQuotes: true),
             "word" => Leaf(typed.ToLowerInvariant(), inQuotes: true),
             "true or false" => Leaf(typed.ToLowerInvariant() switch { "yes" => "true", "no" => "false", var t => t }),
-            "point" => Point(typed) ?? Leaf(typed),
+            "point" or "two lengths" => Point(typed) ?? Leaf(typed),
             "length or two points" or "two points or \"midline\"" => TwoPoints(typed) ?? Leaf(typed),
             "length or drill, or a list" => Parts(typed) is { Length: > 1 } parts ? List(parts.Select(p => Leaf(p))) : Leaf(typed.Trim('[', ']', ' ')),
             _ => Leaf(typed),

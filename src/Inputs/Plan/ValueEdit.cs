@@ -85,6 +85,7 @@ public static class ValueEdit
         "" => file.Root,
         "hole" => PlanEdit.Hole(file, item),
         "hole_row" => RowEdit.Find(file, item)?.Table,
+        "added_mass" => Items(file, heading).Find(t => PlanEdit.Label(t).Equals(item, StringComparison.OrdinalIgnoreCase)),
         _ => file.Root.Find(heading)?.Value as TomlTable,
     };
 

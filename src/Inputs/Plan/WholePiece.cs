@@ -3,7 +3,7 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Inputs;
 
-/// <summary>Changes that take the whole piece along: outline, sharpened part, plunge line, grip, datum, holes and rows, each number where it stands and in the unit that stands there.</summary>
+/// <summary>Changes that take the whole piece along: outline, sharpened part, plunge line, tapers, grip, datum, holes and rows, added masses, each number where it stands and in the unit that stands there.</summary>
 public static class WholePiece
 {
     /// <summary>Mirrors the piece about the middle of its box.</summary>
@@ -59,12 +59,12 @@ public static class WholePiece
         if (OutlineText.Written(file) is not { } path || PathDataMap.Of(path.Value, file.UnitMm, map) is not { } text) return PlanEdit.Refused(file, "the outline cannot be changed", "change it by hand");
         List<Splice> splices = [OutlineText.Splice(file, path, text)];
         List<string> may = ["outline.path"];
-        foreach (var (heading, keys) in new[] { ("edge", (string[])["from", "to"]), ("grip", ["from", "to"]), ("bevel", ["plunge"]), ("datum", ["x", "y"]) })
+        foreach (var (heading, keys) in new[] { ("edge", (string[])["from", "to"]), ("grip", ["from", "to"]), ("bevel", ["plunge"]), ("distal_taper", ["starts", "ends"]), ("tang_taper", ["starts", "ends"]), ("datum", ["x", "y"]) })
         {
             if (file.Root.Find(heading)?.Value is TomlTable table) Places(table, heading, keys);
         }
 
-        foreach (var (heading, keys) in new[] { ("hole", (string[])["at"]), ("hole_row", ["along", "from", "to"]) })
+        foreach (var (heading, keys) in new[] { ("hole", (string[])["at"]), ("hole_row", ["along", "from", "to"]), ("added_mass", ["at", "over"]) })
         {
             foreach (var table in (file.Root.Find(heading)?.Value as TomlTables)?.Items ?? []) Places(table, $"{heading}[{PlanEdit.Label(table)}]", keys);
         }
@@ -91,6 +91,9 @@ public static class WholePiece
         {
             case TomlList { Items: [TomlList a, TomlList b] }:
                 return PlaceEdit.Pair(file, node, map.Map(PointOf(file, a)), map.Map(PointOf(file, b)));
+            case TomlList stretch when key == "over":
+                var ends = PointOf(file, stretch);
+                return PlanEdit.PointLike(file, node, new Point(map.Map(new Point(ends.X, 0)).X, map.Map(new Point(ends.Y, 0)).X));
             case TomlList point:
                 return PlanEdit.PointLike(file, node, map.Map(PointOf(file, point)));
             default:
@@ -116,10 +119,15 @@ public static class WholePiece
             })
             && Goes(a.Edge?.From, b.Edge?.From) && Goes(a.Edge?.To, b.Edge?.To)
             && Goes(a.Grip?.From, b.Grip?.From) && Goes(a.Grip?.To, b.Grip?.To)
+            && Along(a.DistalTaper?.Starts, b.DistalTaper?.Starts) && Along(a.DistalTaper?.Ends, b.DistalTaper?.Ends)
+            && Along(a.TangTaper?.Starts, b.TangTaper?.Starts) && Along(a.TangTaper?.Ends, b.TangTaper?.Ends)
+            && a.AddedMasses.Length == b.AddedMasses.Length && a.AddedMasses.Zip(b.AddedMasses).All(m => Goes(m.First.At, m.Second.At))
             && (a.Bevel?.Plunge, b.Bevel?.Plunge) is var (p, q)
             && (p is null || q is null ? p == q : OnLine(p, q.A) && OnLine(p, q.B));
 
         bool Goes(Point? from, Point? to) => from is { } x ? to is { } y && map.Map(x).To(y) < 1e-5 : to is null;
+
+        bool Along(Length? from, Length? to) => from is { } x ? to is { } y && Math.Abs(map.Map(new Point(x.Mm, 0)).X - y.Mm) < 1e-5 : to is null;
 
         // a plunge line written as one x ends where the outline's box does: only its place along the piece is given
         bool OnLine(PlungeLine line, Point at) => Math.Abs((map.Map(line.B) - map.Map(line.A)).Unit.Cross(at - map.Map(line.A))) < 1e-5;

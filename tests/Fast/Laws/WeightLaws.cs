@@ -78,7 +78,7 @@ public class WeightLaws
                 {
                     var holes = HolePlacement.Of(plan);
                     var piece = Piece(plan, holes);
-                    return BevelSolid.Removed(piece, EdgeSpan.Of(plan, piece)!, null, GrindProfile.Finished(plan.Bevel!, plan.Stock.Thickness))[0];
+                    return BevelSolid.Removed(piece, EdgeSpan.Of(plan, piece)!, null, GrindProfile.Finished(plan))[0];
                 }
 
                 var pierced = Hatchet with { Holes = [Drilled("H", new(x, y), 2 * r)] };

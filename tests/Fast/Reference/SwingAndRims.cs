@@ -73,7 +73,7 @@ public class SwingAndRims
     [Fact]
     public void A_full_flat_bevel_gauged_above_the_edge()
     {
-        var law = GrindProfile.Finished(Kitchen.Bevel!, Kitchen.Stock.Thickness);
+        var law = GrindProfile.Finished(Kitchen);
         Near(0.25 + (2.25 * 10 / 46), law.At(10, 46));
         Near(0.0498656, law.At(0.1, 46), 1e-6);
         Assert.Equal(2.5, law.At(46, 46));
