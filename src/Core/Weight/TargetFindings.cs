@@ -71,7 +71,7 @@ public static class TargetFindings
         var towardMaxX = off.Mm > 0 == BalanceGrowsWithX(r);
         var arm = towardMaxX ? box.MaxX - finished.Balance.X : finished.Balance.X - box.MinX;
         if (arm <= 0) return "take steel off on that side";
-        var volume = miss.Mm * finished.Solid.AreaMm2 / (arm + miss.Mm);
+        var volume = miss.Mm * (finished.Stage == Stage.Assembled ? finished.Solid.AreaMm2 : finished.Volume.Mm3) / (arm + miss.Mm);
         var grams = r.Steel?.Density?.Value is { } density ? $"{Shown.Both(Volume.OfMm3(volume) * density)}" : $"{Shown.Number(volume, 0)} mm³";
         return $"{grams} off at the {(towardMaxX ? "right" : "left")} end does it, more if nearer the middle";
     }
