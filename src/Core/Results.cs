@@ -10,7 +10,7 @@ namespace Tangwright.Core;
 /// <param name="Holes">All holes, rows spread out, in the plan's order.</param>
 /// <param name="Piece">The flat piece: outline less holes.</param>
 /// <param name="Outline">Figures of the outline.</param>
-/// <param name="Stages">Mass and balance by stage.</param>
+/// <param name="Stages">Mass and balance by stage; the last is what the maker holds in the end.</param>
 /// <param name="Striking">How it swings; null without a grip.</param>
 /// <param name="Bench">The edges that can be measured from at the bench.</param>
 /// <param name="Order">The order of work.</param>
@@ -93,6 +93,9 @@ public enum Stage
 
     /// <summary>Finished steel, sharpened.</summary>
     Finished,
+
+    /// <summary>Finished steel with what the plan puts on it.</summary>
+    Assembled,
 }
 
 /// <summary>Mass and balance at one stage.</summary>
@@ -102,7 +105,7 @@ public enum Stage
 /// <param name="Balance">Balance point, plan's axes, mm.</param>
 /// <param name="BalanceFromDatum">Along the piece, from the datum into it.</param>
 /// <param name="BalanceAcrossFromDatum">Across the piece, from the datum into it.</param>
-/// <param name="Solid">Moments of the solid's thickness over the plane, about the origin: volume, first and second moments, mm³..mm⁵.</param>
+/// <param name="Solid">Moments of the solid's thickness over the plane, about the origin: volume, first and second moments, mm³..mm⁵; what is put on the steel counts as as much steel.</param>
 public sealed record StageFigures(Stage Stage, Volume Volume, Mass? Mass, Point Balance, Length BalanceFromDatum, Length BalanceAcrossFromDatum, Moments Solid);
 
 /// <summary>How the finished piece swings about the middle of the grip.</summary>

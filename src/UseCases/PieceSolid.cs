@@ -15,13 +15,13 @@ public static class PieceSolid
     public static ImmutableArray<(string Ending, string Says)> Kinds { get; } = [("stl", "STL"), ("3mf", "3MF")];
 
     /// <summary>The stages, the last first, by their stable names.</summary>
-    public static ImmutableArray<string> Stages { get; } = [.. Enum.GetValues<Stage>().Reverse().Select(StageName.Key)];
+    public static ImmutableArray<string> Stages { get; } = [.. Enum.GetValues<Stage>().Where(s => s != Stage.Assembled).Reverse().Select(StageName.Key)];
 
     /// <summary>The stage of a stable name; "" is the finished piece.</summary>
     public static Checked<StageFigures> StageOf(Results results, string name)
     {
         var wanted = name.Length == 0 ? StageName.Key(Stage.Finished) : name;
-        return results.Stages.FirstOrDefault(s => StageName.Key(s.Stage) == wanted) is { } stage
+        return results.Stages.FirstOrDefault(s => s.Stage != Stage.Assembled && StageName.Key(s.Stage) == wanted) is { } stage
             ? Checked<StageFigures>.Good(stage)
             : Checked<StageFigures>.Bad(Fault.OfFile("--stage", $"\"{name}\" is no stage", "write " + string.Join(", ", Stages)));
     }

@@ -13,6 +13,7 @@ public static class StageName
         Stage.Drilled => "drilled",
         Stage.BeforeHardening => "before_hardening",
         Stage.Finished => "finished",
+        Stage.Assembled => "assembled",
         _ => throw new ArgumentOutOfRangeException(nameof(stage), stage, "no such stage"),
     };
 }

@@ -33,6 +33,9 @@ public sealed class FaceThickness
     /// <param name="stockMm">Thickness, mm.</param>
     public static FaceThickness Even(double stockMm) => new(stockMm, []);
 
+    /// <summary>1 between two places and 0 elsewhere.</summary>
+    internal static FaceThickness Strip(double fromMm, double toMm) => new(0, [(fromMm, 0), (fromMm, 1), (toMm, 1), (toMm, 0)]);
+
     /// <summary>That of a plan, its tapers ground.</summary>
     public static FaceThickness Of(Plan plan)
     {

@@ -44,8 +44,11 @@ public sealed record FigureDifference(string Key, FigureKind Kind, double? Was, 
 
     private static IEnumerable<(string Key, FigureKind Kind, double? Value)> All(Results r)
     {
-        var finished = r.Stages[^1];
-        foreach (var s in r.Stages.Reverse()) yield return (Stage(s.Stage) + ".mass_g", FigureKind.Mass, s.Mass?.Grams);
+        var finished = r.Stages.First(s => s.Stage == Core.Stage.Finished);
+        var assembled = r.Stages.FirstOrDefault(s => s.Stage == Core.Stage.Assembled);
+        yield return ("assembled.mass_g", FigureKind.Mass, assembled?.Mass?.Grams);
+        yield return ("assembled.balance_from_datum_mm", FigureKind.Length, assembled?.BalanceFromDatum.Mm);
+        foreach (var s in r.Stages.Reverse().Where(s => s.Stage != Core.Stage.Assembled)) yield return (Stage(s.Stage) + ".mass_g", FigureKind.Mass, s.Mass?.Grams);
         yield return ("finished.balance_from_datum_mm", FigureKind.Length, finished.BalanceFromDatum.Mm);
         yield return ("finished.balance_across_from_datum_mm", FigureKind.Length, finished.BalanceAcrossFromDatum.Mm);
         yield return ("striking.pivot_to_percussion_mm", FigureKind.Length, r.Striking?.PivotToPercussion.Mm);

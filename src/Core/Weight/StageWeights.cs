@@ -6,7 +6,7 @@ namespace Tangwright.Core;
 /// <summary>Volume, mass and balance of the steel at every stage. Tapers are ground with the bevel: they count before hardening when the bevel is ground before, or when there is none; else from the finished piece on. The drilled piece is flat.</summary>
 public static class StageWeights
 {
-    /// <summary>The five stages in order: as sawn, profiled, drilled, before hardening, finished. Exact for the plan as written; the mass is left out without the steel's density.</summary>
+    /// <summary>The stages in order: as sawn, profiled, drilled, before hardening, finished, and assembled when the plan puts anything on the steel and its density is known. Exact for the plan as written; the mass is left out without the steel's density.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="holes">Its holes.</param>
     /// <param name="piece">Outline less holes.</param>
@@ -21,7 +21,7 @@ public static class StageWeights
         var drilled = Moments.Of(piece) * t;
         var (soft, hard) = Bevelled(plan, piece, drilled);
         var broken = BrokenEdgeSteel.Of(plan, holes, piece);
-        return
+        ImmutableArray<StageFigures> steelStages =
         [
             Figures(Stage.Blank, blank),
             Figures(Stage.Profiled, profiled),
@@ -29,6 +29,7 @@ public static class StageWeights
             Figures(Stage.BeforeHardening, soft - broken),
             Figures(Stage.Finished, hard - broken),
         ];
+        return plan.AddedMasses.IsEmpty || steel?.Density is not { } density ? steelStages : steelStages.Add(Assembled(plan, steelStages[^1], density.Value));
 
         StageFigures Figures(Stage stage, Moments solid)
         {
@@ -36,6 +37,17 @@ public static class StageWeights
             var (along, across) = FromDatum.Of(plan, solid.Centroid);
             return new StageFigures(stage, volume, steel?.Density is { } d ? volume * d.Value : null, solid.Centroid, along, across, solid);
         }
+    }
+
+    /// <summary>The finished steel with what the plan puts on it.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="finished">The finished steel.</param>
+    /// <param name="density">Its density.</param>
+    public static StageFigures Assembled(Plan plan, StageFigures finished, Density density)
+    {
+        var solid = PlacedMass.Of(plan).Aggregate(finished.Solid, (sum, m) => sum + (m.Water * (1 / density.GramsPerCm3)));
+        var (along, across) = FromDatum.Of(plan, solid.Centroid);
+        return new StageFigures(Stage.Assembled, finished.Volume, Volume.OfMm3(solid.AreaMm2) * density, solid.Centroid, along, across, solid);
     }
 
     // the steel before hardening and when finished, sharp edges not broken yet

@@ -5,17 +5,17 @@ namespace Tangwright.Core;
 /// <summary>How the piece swings about the middle of the grip, as a rigid body turning about an axis square to its face.</summary>
 /// <remarks>
 /// I = ρ ∫ t ((x − px)² + (y − py)²) dA (parallel axes); centre of percussion at q = I / (m r) from the pivot through the balance point, r the distance between the two
-/// (Meriam and Kraige, Engineering Mechanics: Dynamics, fixed-axis rotation; place in the book from memory). Steel only: handle scales and cord are not counted.
+/// (Meriam and Kraige, Engineering Mechanics: Dynamics, fixed-axis rotation; place in the book from memory). What the plan puts on the steel is counted with it; a cord is not.
 /// </remarks>
-[Formula("Moment of inertia about the grip, kg·m², and centre of percussion, mm", "meriam-kraige", "Rigid body, steel only; no cord, no scales")]
+[Formula("Moment of inertia about the grip, kg·m², and centre of percussion, mm", "meriam-kraige", "Rigid body: the steel and what the plan puts on it; no cord")]
 public static class Striking
 {
     /// <summary>Inertia and centre of percussion; null without a grip, without a density, or when the balance point lies in the pivot.</summary>
-    public static StrikingFigures? Of(Plan plan, StageFigures finished, Steel? steel)
+    public static StrikingFigures? Of(Plan plan, StageFigures last, Steel? steel)
     {
         if (plan.Grip is not { } grip || steel?.Density is not { } density) return null;
         var pivot = grip.Middle;
-        var solid = finished.Solid.Shifted(-pivot);
+        var solid = last.Solid.Shifted(-pivot);
         var polar = solid.XxMm4 + solid.YyMm4;
         var r = solid.Centroid.Length;
         if (!(r > 1e-6)) return null;

@@ -2,7 +2,7 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Core;
 
-/// <summary>Does the finished steel meet what the maker wants? Left out when it is not known.</summary>
+/// <summary>Does the piece meet what the maker wants, with what the plan puts on the steel? Left out when it is not known.</summary>
 public static class TargetFindings
 {
     /// <summary>Tolerance of the weight when the plan gives none; common practice.</summary>
@@ -26,7 +26,7 @@ public static class TargetFindings
             Gravity(r),
             "weight",
             null,
-            $"The finished steel weighs {Shown.Both(mass)}, {Shown.Both(Mass.OfGrams(Math.Abs(off)))} {(heavy ? "over" : "under")} the {Shown.Both(wanted)} wanted.{WithoutScales(r)}",
+            $"{(IsAssembled(r) ? "Assembled it" : "The finished steel")} weighs {Shown.Both(mass)}, {Shown.Both(Mass.OfGrams(Math.Abs(off)))} {(heavy ? "over" : "under")} the {Shown.Both(wanted)} wanted.{WithoutScales(r)}",
             Shown.Both(mass),
             $"{Shown.Both(wanted)} +/- {Shown.Both(tolerance)}",
             r.Plan.Target.WeightTolerance is null ? "the plan's target, tolerance 3 % (common practice)" : "the plan's target",
@@ -53,14 +53,16 @@ public static class TargetFindings
             $"shift it {Shown.Both(miss)}: {Lever(r, finished, off, miss)}");
     }
 
-    // a handle that will be glued or pinned on moves both figures, and is not weighed yet
-    private static bool ScalesToCome(Results r) => r.Holes.Any(h => h.Use is HoleUse.Pin or HoleUse.Glue);
+    // a handle that will be glued or pinned on moves both figures; until the plan says what it weighs they are those of the steel
+    private static bool ScalesToCome(Results r) => !IsAssembled(r) && r.Holes.Any(h => h.Use is HoleUse.Pin or HoleUse.Glue);
 
     private static Severity Gravity(Results r) => ScalesToCome(r) ? Severity.Note : Severity.Warning;
 
-    private static string WithoutScales(Results r) => ScalesToCome(r) ? " That is the steel alone: scales and pins are not weighed yet." : "";
+    private static string WithoutScales(Results r) => ScalesToCome(r) ? " That is the steel alone: the plan does not say what scales and pins weigh." : "";
 
-    private static StageFigures? Finished(Results r) => r.Stages.FirstOrDefault(s => s.Stage == Stage.Finished);
+    private static StageFigures? Finished(Results r) => r.Stages.IsDefaultOrEmpty ? null : r.Stages[^1];
+
+    private static bool IsAssembled(Results r) => Finished(r) is { Stage: Stage.Assembled };
 
     /// <summary>Steel to take off at the far end of the piece: at distance d from the balance point, s V / (d + s) moves it by s.</summary>
     private static string Lever(Results r, StageFigures finished, Length off, Length miss)
@@ -69,7 +71,7 @@ public static class TargetFindings
         var towardMaxX = off.Mm > 0 == BalanceGrowsWithX(r);
         var arm = towardMaxX ? box.MaxX - finished.Balance.X : finished.Balance.X - box.MinX;
         if (arm <= 0) return "take steel off on that side";
-        var volume = miss.Mm * finished.Volume.Mm3 / (arm + miss.Mm);
+        var volume = miss.Mm * (finished.Stage == Stage.Assembled ? finished.Solid.AreaMm2 : finished.Volume.Mm3) / (arm + miss.Mm);
         var grams = r.Steel?.Density?.Value is { } density ? $"{Shown.Both(Volume.OfMm3(volume) * density)}" : $"{Shown.Number(volume, 0)} mm³";
         return $"{grams} off at the {(towardMaxX ? "right" : "left")} end does it, more if nearer the middle";
     }

@@ -51,6 +51,7 @@ public static class FigureText
         Stage.Profiled => "profiled",
         Stage.Drilled => "drilled",
         Stage.BeforeHardening => "before hardening",
+        Stage.Assembled => "assembled",
         _ => "finished steel",
     };
 

@@ -54,6 +54,8 @@ public sealed record NumberInWords(string Name, string Was, string Now, string B
         "profiled.mass_g" => "Weight profiled",
         "drilled.mass_g" => "Weight drilled",
         "before_hardening.mass_g" => "Weight before hardening",
+        "assembled.mass_g" => "Assembled weighs",
+        "assembled.balance_from_datum_mm" => "Assembled balances, from datum",
         "finished.mass_g" => "Finished steel weighs",
         "finished.balance_from_datum_mm" => "Balances, from datum",
         "finished.balance_across_from_datum_mm" => "Balances, across from datum",

@@ -23,8 +23,9 @@ public static class DeskFigures
     {
         var (last, inch) = (r.Stages[^1], r.Plan.Units == LengthUnit.Inch);
         var lines = ImmutableArray.CreateBuilder<LargeFigure>();
-        lines.Add(last.Mass is { } m ? Weight("Finished steel weighs", m, inch, FromStock) : new("Finished steel weighs", "not known", "", "", $"no density: there is no file for the steel {r.Plan.Stock.Steel}"));
-        lines.Add(Along("Balances, from datum", last.BalanceFromDatum, inch, "balance point of the finished steel, measured along the piece from the datum"));
+        var what = last.Stage == Stage.Assembled ? "Assembled" : "Finished steel";
+        lines.Add(last.Mass is { } m ? Weight($"{what} weighs", m, inch, FromStock) : new("Finished steel weighs", "not known", "", "", $"no density: there is no file for the steel {r.Plan.Stock.Steel}"));
+        lines.Add(Along("Balances, from datum", last.BalanceFromDatum, inch, $"balance point {(last.Stage == Stage.Assembled ? "with what is put on the steel" : "of the finished steel")}, measured along the piece from the datum"));
         if (r.Striking is { } s) lines.Add(Along("Percussion, from mid grip", s.PivotToPercussion, inch, "q = I / (m r) about the middle of the grip"));
         lines.Add(Along("Long", r.Outline.Length, inch, "from the outline's own extremes"));
         lines.Add(Along("High", r.Outline.Height, inch, "from the outline's own extremes"));

@@ -14,7 +14,7 @@ public static class DeskSolid
 
     /// <summary>The stages to choose from: stable name, what it is called.</summary>
     public static ImmutableArray<(string Key, string Says)> Stages(Results results)
-        => [.. results.Stages.Reverse().Select(s => (StageName.Key(s.Stage), FigureText.Of(s.Stage)))];
+        => [.. results.Stages.Reverse().Where(s => s.Stage != Stage.Assembled).Select(s => (StageName.Key(s.Stage), FigureText.Of(s.Stage)))];
 
     /// <summary>The solid; takes up to about a second, so never ask for it where a page waits.</summary>
     public static Checked<BladeMesh> Of(Results results, string stage)

@@ -93,7 +93,7 @@ public sealed record DrawnPlan(int Version, ImmutableArray<double> Box, double U
         var datum = FromDatum.Zero(r.Plan);
         marks.Add(new("datum", r.Plan.Datum.Name, "Datum: measuring starts here", datum.X, datum.Y));
         var balance = r.Stages[^1].Balance;
-        marks.Add(new("balance", "", "Balance point of the finished steel", balance.X, balance.Y));
+        marks.Add(new("balance", "", r.Stages[^1].Stage == Stage.Assembled ? "Balance point, with what is put on the steel" : "Balance point of the finished steel", balance.X, balance.Y));
         if (r.Striking is { } s) marks.Add(new("percussion", "", "Centre of percussion: a blow here does not jar the grip", s.Percussion.X, s.Percussion.Y));
         for (var i = 0; i < r.Findings.Length && marks.Count < MostMarked; i++)
         {

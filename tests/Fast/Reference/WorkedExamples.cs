@@ -52,7 +52,46 @@ public class WorkedExamples
         Within(390, 3.9, size.Perimeter.Mm);
         var stages = Stages(Paring, 7.70);
         Grams(36.5, stages[1]);
+        Within(30, 0.9, Stages(Paring with { Bevel = Paring.Bevel! with { Wheel = Mm(254) } }, 7.70)[4].Mass!.Value.Grams);
         Assert.True(BevelSolid.IsFlatStandIn(Paring.Bevel!));
         TestContext.Current.TestOutputHelper?.WriteLine(string.Join("; ", stages.Select(s => $"{s.Stage} {s.Mass!.Value.Grams:F2} g")) + $"; area {size.Area.Mm2:F2} perimeter {size.Perimeter.Mm:F3}");
     }
+
+    // with scales of 26 g and pins of 9.3 g; the tang tapered from x 206 to so much at the butt
+    [Theory]
+    [InlineData(2.5, 3.3, 173)]
+    [InlineData(2.0, 6.5, 167.4)]
+    [InlineData(1.5, 9.9, 161.9)]
+    [InlineData(1.2, 12.0, 158.6)]
+    public void Kitchen_knife_with_its_handle(double butt, double ahead, double grams)
+    {
+        var whole = Assembled(butt, 1);
+        Within(ahead, 1.5, whole.BalanceFromDatum.Mm);
+        Within(grams, 0.02 * grams, whole.Mass!.Value.Grams);
+
+        // what the taper moves it by is less a matter of how the belly is ground
+        Within(ahead - 3.3, 0.15, whole.BalanceFromDatum.Mm - Assembled(2.5, 1).BalanceFromDatum.Mm);
+        TestContext.Current.TestOutputHelper?.WriteLine($"butt {butt}: {whole.Mass.Value.Grams:F2} g, {whole.BalanceFromDatum.Mm:F2} ahead of the heel");
+    }
+
+    [Fact]
+    public void Kitchen_knife_holes_and_scales()
+    {
+        Within(1.8, 0.1, Assembled(2.5, 7.0 / 8).BalanceFromDatum.Mm - Assembled(2.5, 1).BalanceFromDatum.Mm);
+        Within(1.9, 0.05, Assembled(2.5, 1).BalanceFromDatum.Mm - Assembled(2.5, 1, holes: 3).BalanceFromDatum.Mm);
+    }
+
+    private static StageFigures Assembled(double butt, double handle, int holes = 7)
+        => Stages(
+            Kitchen with
+            {
+                Holes = [.. Kitchen.Holes.Take(holes)],
+                TangTaper = new Taper(Mm(206), Mm(330), Mm(butt)),
+                AddedMasses =
+                [
+                    new("scales", Foundation.Mass.OfGrams(26 * handle), null, null, 2, null, (Mm(206), Mm(330))),
+                    new("pins", Foundation.Mass.OfGrams(9.3 * handle), null, null, 2, new(266, 33.8), null),
+                ],
+            },
+            7.70)[^1];
 }

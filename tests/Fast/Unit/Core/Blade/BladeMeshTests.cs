@@ -15,7 +15,7 @@ public class BladeMeshTests
     public void Is_closed_and_weighs_what_the_figures_say(string name)
     {
         var results = OddBlades.Of(name);
-        foreach (var stage in Enum.GetValues<Stage>())
+        foreach (var stage in Enum.GetValues<Stage>().Where(s => s != Stage.Assembled))
         {
             var mesh = BladeMesh.Of(results, stage).Value;
             TestContext.Current.TestOutputHelper?.WriteLine($"{name} {stage}: {mesh.Solid.Triangles.Length} triangles, volume off {mesh.VolumeOffShare:E1}, thickness off {mesh.ThicknessOffMm:0.####} mm");
