@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using Tangwright.Foundation;
+
+namespace Tangwright.Core;
+
+/// <summary>What is asked of the bevels.</summary>
+/// <param name="Measured">Thickness of the bar as measured; null: nominal.</param>
+/// <param name="Stations">How many stations.</param>
+/// <param name="Wheel">Another wheel to judge; null: those owned.</param>
+/// <param name="IsProtected">Hardened in foil, coating or without air.</param>
+public sealed record BevelsWanted(Length? Measured, int Stations = BevelStations.Usual, Length? Wheel = null, bool IsProtected = false);
+
+/// <summary>Lines to scribe on the rim from one face.</summary>
+/// <param name="Stock">Thickness of the bar.</param>
+/// <param name="Edge">Thickness of the edge between the lines.</param>
+/// <param name="FromFace">Height gauge from the face for each line; for a bevel on one face the one line from the face that stays.</param>
+/// <param name="Centre">Height gauge for the middle.</param>
+public readonly record struct ScribeLines(Length Stock, Length Edge, Length FromFace, Length Centre)
+{
+    /// <summary>The lines for a bar.</summary>
+    public static ScribeLines Of(Length stock, Length edge, bool oneSided) => new(stock, edge, oneSided ? edge : (stock - edge) * 0.5, stock * 0.5);
+}
+
+/// <summary>Everything the belt needs of a bevel.</summary>
+/// <param name="Table">The stations.</param>
+/// <param name="Scribe">Lines for the edge left before hardening, else for the finished edge; nominal bar.</param>
+/// <param name="ScribeMeasured">The same for the bar as measured; null when nobody measured.</param>
+/// <param name="Wheels">Wheels judged; empty for a bevel that is not hollow and no wheel asked for.</param>
+/// <param name="LeastWheel">Least diameter that leaves nothing thinner than the edge; null when not asked.</param>
+/// <param name="Advice">How thick to leave the edge for hardening.</param>
+/// <param name="SoftGramsPerSide">Steel to take off each face before hardening, g; null when not known or nothing.</param>
+/// <param name="HardGramsPerSide">Steel to take off each face after it, g.</param>
+/// <param name="Facet">The sharpened facets; null when no angle is said.</param>
+/// <param name="BlockHeight">How high the spine lies over the stone at the sharpening angle where the blade is highest.</param>
+/// <param name="BladeHeight">That height of the blade.</param>
+/// <param name="Notes">What to know, in words.</param>
+public sealed record BevelNumbers(
+    BevelTable Table,
+    ScribeLines Scribe,
+    ScribeLines? ScribeMeasured,
+    ImmutableArray<WheelVerdict> Wheels,
+    Length? LeastWheel,
+    EdgeAdvice? Advice,
+    double? SoftGramsPerSide,
+    double? HardGramsPerSide,
+    EdgeFacet? Facet,
+    Length? BlockHeight,
+    Length BladeHeight,
+    ImmutableArray<string> Notes)
+{
+    /// <summary>The numbers, or why there are none.</summary>
+    public static Checked<BevelNumbers> Of(Results r, BevelsWanted wanted)
+    {
+        Checked<BevelNumbers> Bad(string message, string remedy) => Checked<BevelNumbers>.Bad(Fault.OfFile(r.Plan.Name, message, remedy));
+        if (r.Plan.Bevel is not { } bevel) return Bad("the plan has no bevel", "write [edge] and [bevel]");
+        if (r.Findings.Any(f => f.Code is FindingCodes.OutlineCrossesItself or FindingCodes.OutlineTooSmall)) return Bad("the outline bounds no piece", "mend the outline first: tangwright check says where");
+        if (bevel.EdgeFinished >= r.Plan.Stock.Thickness) return Bad("the edge is as thick as the stock", "plan a thinner edge: tangwright check says which");
+        if (wanted.Stations is < 1 or > BevelStations.Most) return Bad($"{wanted.Stations} stations", $"ask for 1 to {BevelStations.Most}");
+        var edge = bevel.Ground == GroundWhen.BeforeHardening ? bevel.EdgeBeforeHardening ?? bevel.EdgeFinished : bevel.EdgeFinished;
+        if (wanted.Measured is { } m && !(m > edge && m.Mm < 100)) return Bad($"a bar measured {Shown.Both(m)} is not thicker than the edge of {Shown.Both(edge)}", "measure it again");
+        if (BevelStations.Of(r, wanted.Stations) is not { } table) return Bad("the plan says no edge", "write [edge] from and to");
+
+        var notes = new List<string>();
+        if (table.Stations.IsEmpty) notes.Add("The bevel is under 1 mm high at every station.");
+        var height = table.Stations.IsEmpty ? Length.Zero : Length.OfMm(table.Stations.Max(s => s.Height.Mm));
+        var blade = table.Stations.IsEmpty ? Length.Zero : Length.OfMm(table.Stations.Max(s => s.Spine.Mm));
+        var wheels = bevel.Grind == Grind.Hollow && height.Mm > 0 ? WheelVerdict.All(r, height) : [];
+        if (wanted.Wheel is { } asked && height.Mm > 0)
+        {
+            if (!(asked.Mm is >= 5 and <= 5000)) return Bad($"{Shown.Both(asked)} is no diameter of a wheel", "give one from 5 mm to 5 m");
+            wheels = [.. wheels, WheelVerdict.Of("asked for", asked, r.Plan.Stock.Thickness, bevel.EdgeFinished, height)];
+        }
+
+        if (bevel is { IsFull: true, Grind: Grind.Flat } && table.Range is { } range && range.Steepest.Degrees - range.Flattest.Degrees > 0.3) notes.Add($"The angle changes from {Shown.PerSide(range.Flattest)} to {Shown.PerSide(range.Steepest)} along the edge: a jig of one angle does not follow. Grind free to the thicknesses below, or taper the spine.");
+        if (r.Plan.DistalTaper is not null || r.Plan.TangTaper is not null) notes.Add("The faces are tapered: scribe each station for its own thickness, before the taper is ground from the face of the bar, after it from the middle line.");
+        if (bevel.Grind == Grind.Convex) notes.Add("Angles of the convex bevel are those of the straight line from edge to shoulder; at the edge itself it is about twice as steep.");
+        if (bevel.Grind == Grind.Hollow) notes.Add("Angles of the hollow bevel are those of the straight line from edge to shoulder.");
+        if (bevel.OneSided) notes.Add("One face is ground: the angle per side is the whole angle.");
+        var steep = table.Range?.Flattest ?? Angle.OfDegrees(0);
+        EdgeFacet? facet = bevel.SharpenPerSide is { } s ? EdgeBevel.Of(bevel.EdgeFinished.Mm * (bevel.OneSided ? 2 : 1), s, bevel.Grind == Grind.Hollow && bevel.Wheel is { } w ? new HollowFace(r.Plan.Stock.Thickness.Mm, bevel.EdgeFinished.Mm, height.Mm, 0.5 * w.Mm).EdgeSlope : steep) : null;
+        return Checked<BevelNumbers>.Good(new BevelNumbers(
+            table,
+            ScribeLines.Of(r.Plan.Stock.Thickness, edge, bevel.OneSided),
+            wanted.Measured is { } bar ? ScribeLines.Of(bar, edge, bevel.OneSided) : null,
+            wheels,
+            wheels.IsEmpty ? null : WheelVerdict.LeastDiameter(r.Plan.Stock.Thickness, bevel.EdgeFinished, height),
+            bevel.Ground == GroundWhen.BeforeHardening ? EdgeForHardening.Of(r, wanted.IsProtected) : null,
+            PerSide(Stage.Drilled, Stage.BeforeHardening),
+            PerSide(Stage.BeforeHardening, Stage.Finished),
+            facet,
+            bevel.SharpenPerSide is { } at ? Length.OfMm(BevelAngle.LiftMm(blade.Mm, at)) : null,
+            blade,
+            [.. notes]));
+
+        double? PerSide(Stage from, Stage to)
+        {
+            if (r.Stages.FirstOrDefault(x => x.Stage == from)?.Mass is not { } a || r.Stages.FirstOrDefault(x => x.Stage == to)?.Mass is not { } b) return null;
+            var grams = (a - b).Grams / (bevel.OneSided ? 1 : 2);
+            return grams > 0.005 ? grams : null;
+        }
+    }
+}
