@@ -71,7 +71,7 @@ public sealed record BevelNumbers(
             wheels = [.. wheels, WheelVerdict.Of("asked for", asked, r.Plan.Stock.Thickness, bevel.EdgeFinished, height)];
         }
 
-        if (bevel is { IsFull: true, Grind: Grind.Flat } && table.Range is { } range && range.Steepest.Degrees - range.Flattest.Degrees > 0.3) notes.Add($"The angle changes from {Shown.PerSide(range.Flattest)} to {Shown.PerSide(range.Steepest)} along the edge: a jig of one angle does not follow. Grind free to the thicknesses below, or taper the spine.");
+        if (bevel.IsFull && bevel.Grind == Grind.Flat && table.Range is { } range && range.Steepest.Degrees - range.Flattest.Degrees > 0.3) notes.Add($"The angle changes from {Shown.PerSide(range.Flattest)} to {Shown.PerSide(range.Steepest)} along the edge: a jig of one angle does not follow. Grind free to the thicknesses of the stations, or taper the spine.");
         if (r.Plan.DistalTaper is not null || r.Plan.TangTaper is not null) notes.Add("The faces are tapered: scribe each station for its own thickness, before the taper is ground from the face of the bar, after it from the middle line.");
         if (bevel.Grind == Grind.Convex) notes.Add("Angles of the convex bevel are those of the straight line from edge to shoulder; at the edge itself it is about twice as steep.");
         if (bevel.Grind == Grind.Hollow) notes.Add("Angles of the hollow bevel are those of the straight line from edge to shoulder.");
@@ -96,7 +96,7 @@ public sealed record BevelNumbers(
         {
             if (r.Stages.FirstOrDefault(x => x.Stage == from)?.Mass is not { } a || r.Stages.FirstOrDefault(x => x.Stage == to)?.Mass is not { } b) return null;
             var grams = (a - b).Grams / (bevel.OneSided ? 1 : 2);
-            return grams > 0.005 ? grams : null;
+            return grams > 0.05 ? grams : null;
         }
     }
 }
