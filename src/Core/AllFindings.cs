@@ -42,6 +42,8 @@ public static class AllFindings
             BevelFindings.IntoHoles(results, edge, clearances),
             BevelFindings.PastSpine(results, edge),
             BevelFindings.TakenAsFlat(results),
+            WheelFindings.Wheel(results),
+            WheelFindings.Jig(results),
             EdgeFindings.Thickness(results),
             EdgeFindings.Sharpening(results, edge),
             GripFindings.Outside(results),

@@ -87,6 +87,12 @@ public static class FindingCodes
     /// <summary>The bevel is higher than the piece.</summary>
     public const string BevelPastSpine = "bevel.past-spine";
 
+    /// <summary>The wheel of a hollow bevel thins the steel behind the edge.</summary>
+    public const string WheelTooSmall = "bevel.wheel-too-small";
+
+    /// <summary>The angle of a full bevel changes along the edge.</summary>
+    public const string JigCannotFollow = "bevel.jig-cannot-follow";
+
     /// <summary>Hollow bevel without its wheel computed as flat.</summary>
     public const string BevelTakenAsFlat = "bevel.taken-as-flat";
 
@@ -202,6 +208,7 @@ public static class FindingCodes
             new(WebToOutline, Severity.Error, "Little steel between a hole and the outline: warning under the stock thickness, error under half of it or under 1.5 mm."),
             new(PlungeMissesPiece, Severity.Error, "The plunge line does not cross the piece."),
             new(EdgeThickerThanStock, Severity.Error, "The edge is planned as thick as the stock or thicker: there is nothing to grind."),
+            new(WheelTooSmall, Severity.Error, "A wheel so small that the steel behind the edge comes out thinner than the edge, under half of it or cut through; thinner than 95 % is a warning."),
             new(OutlineNearBarEdge, Severity.Warning, "The piece comes within 1 mm of the bar's long edge, where mill edge and scale are."),
             new(OutlineNearBarEnd, Severity.Warning, "The piece fits the bar, but not with its end allowance."),
             new(InsideRadius, Severity.Warning, "A hollow of the outline is tighter than the smallest wheel of the shop."),
@@ -222,6 +229,7 @@ public static class FindingCodes
             new(PitchRule, Severity.Note, "Two centres lie nearer to one another than the structural rule of 2.2 hole diameters."),
             new(ShareOfHeight, Severity.Note, "A hole takes more than 0.45 of the height of the piece there."),
             new(EdgePastPlunge, Severity.Note, "The sharpened part runs more than 0.5 mm past the plunge line, where there is no bevel."),
+            new(JigCannotFollow, Severity.Note, "The angle of a bevel to the spine changes so much along the edge that a jig of one angle does not follow it."),
             new(BevelTakenAsFlat, Severity.Note, "A hollow bevel is weighed and drawn as a flat one because the plan does not say its wheel."),
             new(GripShort, Severity.Note, "The grip is shorter than four fingers need."),
             new(SteelNoDensity, Severity.Note, "The steel's file gives no density: masses are left out."),

@@ -37,7 +37,11 @@ public static class SheetKinds
         new(SetUpSheet.Key, "Set-up for the mill", "stock, clamps and zero under the mill, tools in order, what to do step by step", SetUpSheet.Draw),
         new(GuideCard.Key, "Guide-piece card", "blanks drilled through a finished piece: pins, order, how far beside, as built", GuideCard.Draw),
         new(LayoutCard.Key, "Layout card", "lines to scribe, both faces, with ticks", LayoutCard.Draw),
+        new(ScribeCard.Key, "Scribe card", "height gauge settings for the bar as sold and as measured, plunge and shoulder by station", ScribeCard.Draw),
+        new(ThicknessTable.Key, "Thickness and grams", "thickness by station before and after hardening, gauges to cut out, grams per side with a tally", ThicknessTable.Draw),
+        new(WheelAndJigCard.Key, "Wheels, jig and sections", "angle by station per side and inclusive, wheels judged, sections to scale", WheelAndJigCard.Draw),
         new(FinishCard.Key, "Finish ladder", "grits in order with ticks for both faces, what each takes off, time, belts, and when to dip", FinishCard.Draw),
+        new(SharpeningCard.Key, "Sharpening card", "angle, block height, facet and what to look for", SharpeningCard.Draw),
         new(CautionsSheet.Key, "Cautions", "drilling, grinding, sawing, heat, dust and sharp edges", CautionsSheet.Draw),
     ];
 }

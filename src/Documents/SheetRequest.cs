@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Tangwright.Core;
+using Tangwright.Foundation;
 
 namespace Tangwright.Documents;
 
@@ -55,6 +56,9 @@ public sealed record SheetRequest(
     UnitsShown Units,
     string ShopUsed)
 {
+    /// <summary>What is asked of the bevels.</summary>
+    public BevelsWanted Bevels { get; init; } = new((Length?)null);
+
     /// <summary>What is asked of the finish.</summary>
     public FinishWanted Finish { get; init; } = new(null, null);
 

@@ -94,8 +94,8 @@ public static class PlanBevels
             w.Number("trade_high_mm", n.Advice?.TradeHigh.Mm);
             w.Number("oven_takes_each_face_mm", n.Advice?.FaceLoss.Mm);
         });
-        w.Number("soft_grams_per_side", n.SoftGramsPerSide);
-        w.Number("hard_grams_per_side", n.HardGramsPerSide);
+        w.Number("soft_grams_per_side", n.SoftPerSideGrams);
+        w.Number("hard_grams_per_side", n.HardPerSideGrams);
         w.Object("sharpening", () =>
         {
             w.Number("angle_per_side_deg", r.Plan.Bevel!.SharpenPerSide?.Degrees);

@@ -30,6 +30,9 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
     /// <summary>Rough cuts asked for; null: as many as pay, with the quickest saw.</summary>
     public RoughCutWanted? RoughCut { get; init; }
 
+    /// <summary>The bevels asked for; null: the bar as sold, eight stations.</summary>
+    public BevelsRequest? Bevels { get; init; }
+
     /// <summary>The finish asked for; null: the plan's.</summary>
     public FinishRequest? Finish { get; init; }
 
@@ -82,7 +85,9 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
 
         var finish = PlanFinish.Read(Finish ?? new FinishRequest(null, null));
         if (!finish.IsGood) return Checked<SheetRequest>.Bad(finish.Faults);
-        var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))), RoughCut = RoughCut ?? new(null, null), Finish = finish.Value };
+        var bevels = PlanBevels.Read(Bevels ?? new BevelsRequest(), results.Plan.Units);
+        if (!bevels.IsGood) return Checked<SheetRequest>.Bad(bevels.Faults);
+        var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))), RoughCut = RoughCut ?? new(null, null), Finish = finish.Value, Bevels = bevels.Value };
         if (Planned is not null) return Checked<SheetRequest>.Good(request with { Stock = Planned });
         return Stock is null ? Checked<SheetRequest>.Good(request) : PlanStock.Of(work, results, Stock).Then(s => Checked<SheetRequest>.Good(request with { Stock = s.Stock }));
     }

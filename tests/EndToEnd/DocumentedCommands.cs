@@ -48,6 +48,7 @@ public sealed partial class DocumentedCommands : IDisposable
         var assembly = ProgramRun.Of(_scratch.Folder, "assembly", "kitchen-knife.plan.toml", "--trials", "1000", "--json").Out;
         var stock = ProgramRun.Of(_scratch.Folder, "stock", "kitchen-knife.plan.toml", "--good", "3", "--yield", "88%", "--json").Out;
         var roughcut = ProgramRun.Of(_scratch.Folder, "roughcut", _scratch.PutExample("skeleton-knife"), "--cuts", "2", "--json").Out;
+        var bevels = ProgramRun.Of(_scratch.Folder, "bevels", "paring-knife.plan.toml", "--stations", "2", "--measured-thickness", "1.57 mm", "--wheel", "8 in", "--json").Out;
         var finish = ProgramRun.Of(_scratch.Folder, "finish", "kitchen-knife.plan.toml", "--last", "P400", "--tempered", "190 C", "--json").Out;
         var program = ProgramRun.Of(_scratch.Folder, "program", "skeleton-knife.plan.toml", "--out", "knife.ngc", "--json").Out;
         var packet = ProgramRun.Of(_scratch.Folder, "packet", "skeleton-hatchet.plan.toml", "--out", "packet", "--json").Out;
@@ -115,6 +116,13 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {roughcut}```
+
+            ## `bevels` of the paring knife, two stations
+
+            Stations along the edge, square to it. Angles are of the straight line from edge to shoulder; `soft_…` is `null` for a bevel ground after hardening. `thickness` is before sharpening. `scribe_measured` is `null` throughout when no bar was measured. `answer` of a wheel is `good`, `good with note`, `thin`, `refused` or `cuts through`; `thinnest_mm` is `null` when it cuts through. `leave_mm` is `null` when the bevel is ground hard.
+
+            ```json
+            {bevels}```
 
             ## `finish` of the kitchen knife to P400, tempered at 190 °C
 

@@ -28,8 +28,8 @@ public readonly record struct ScribeLines(Length Stock, Length Edge, Length From
 /// <param name="Wheels">Wheels judged; empty for a bevel that is not hollow and no wheel asked for.</param>
 /// <param name="LeastWheel">Least diameter that leaves nothing thinner than the edge; null when not asked.</param>
 /// <param name="Advice">How thick to leave the edge for hardening.</param>
-/// <param name="SoftGramsPerSide">Steel to take off each face before hardening, g; null when not known or nothing.</param>
-/// <param name="HardGramsPerSide">Steel to take off each face after it, g.</param>
+/// <param name="SoftPerSideGrams">Steel to take off each face before hardening, g; null when not known or nothing.</param>
+/// <param name="HardPerSideGrams">Steel to take off each face after it, g.</param>
 /// <param name="Facet">The sharpened facets; null when no angle is said.</param>
 /// <param name="BlockHeight">How high the spine lies over the stone at the sharpening angle where the blade is highest.</param>
 /// <param name="BladeHeight">That height of the blade.</param>
@@ -41,8 +41,8 @@ public sealed record BevelNumbers(
     ImmutableArray<WheelVerdict> Wheels,
     Length? LeastWheel,
     EdgeAdvice? Advice,
-    double? SoftGramsPerSide,
-    double? HardGramsPerSide,
+    double? SoftPerSideGrams,
+    double? HardPerSideGrams,
     EdgeFacet? Facet,
     Length? BlockHeight,
     Length BladeHeight,

@@ -74,6 +74,13 @@ public static class BevelStations
         return Of(r, edge, planXMm.Select(x => Passing(edge.Path, x)).OfType<(Point, Point)>());
     }
 
+    /// <summary>Finished thickness at a height above the edge of a station, not sharpened, mm.</summary>
+    public static double FinishedMm(Plan plan, BevelStation s, double upMm)
+    {
+        var law = GrindProfile.Finished(plan) with { SharpenTangent = 0 };
+        return new FaceAlong(law, s.Foot.X, s.Inward.X, law.FlatTangent is null ? s.Height.Mm : double.PositiveInfinity).At(upMm);
+    }
+
     private static BevelTable? Of(Results r, EdgeSpan edge, IEnumerable<(Point Foot, Point Along)> places)
     {
         if (r.Plan.Bevel is not { } bevel) return null;

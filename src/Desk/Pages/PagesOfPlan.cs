@@ -17,6 +17,7 @@ internal static class PagesOfPlan
         ("/program", "Program for the mill"),
         ("/assembly", "Will it go together"),
         ("/order-of-holes", "Order of holes"),
+        ("/bevels", "Bevels"),
         ("/finish", "Finish"),
         ("/sheets", "Sheets for the bench"),
         ("/measured", "Measured holes"),

@@ -77,6 +77,6 @@ public static class BevelWords
     public static ImmutableArray<string> Grams(BevelNumbers n, UnitsShown units, bool oneSided)
     {
         string Line(double g, string when) => $"{FigureText.Weight(Mass.OfGrams(g), units)} off {(oneSided ? "the face" : "each face")} {when}";
-        return [.. new[] { n.SoftGramsPerSide is { } a ? Line(a, "before hardening") : "", n.HardGramsPerSide is { } b ? Line(b, n.SoftGramsPerSide is null ? "after hardening" : "after hardening, sharpening in it") : "" }.Where(t => t.Length > 0)];
+        return [.. new[] { n.SoftPerSideGrams is { } a ? Line(a, "before hardening") : "", n.HardPerSideGrams is { } b ? Line(b, n.SoftPerSideGrams is null ? "after hardening" : "after hardening, sharpening in it") : "" }.Where(t => t.Length > 0)];
     }
 }

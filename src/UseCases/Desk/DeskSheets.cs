@@ -62,7 +62,7 @@ public static class DeskSheets
     /// <param name="kind">Kind wanted.</param>
     /// <param name="print">How to print.</param>
     public static Checked<DrawnSheet> First(PlanOnDesk desk, string kind, PrintRequest print)
-        => Kind(kind).Then(known => DeskFinish.With(desk, DeskRoughCuts.With(desk, DeskStock.Asked(desk, print))).For(desk.Work, desk.Results).Then(request =>
+        => Kind(kind).Then(known => DeskBevels.With(desk, DeskFinish.With(desk, DeskRoughCuts.With(desk, DeskStock.Asked(desk, print)))).For(desk.Work, desk.Results).Then(request =>
         {
             var sheet = BenchPacket.Of(request, [kind]).Sheets is [var first, ..] ? first : new Sheet(kind, known.Title, request.Paper.WidthMm, request.Paper.HeightMm, [NotYet(request.Paper)], "");
             return Checked<DrawnSheet>.Good(DrawnSheet.Of(sheet, known.Title));
@@ -74,14 +74,14 @@ public static class DeskSheets
     /// <param name="print">How to print.</param>
     public static Checked<WrittenPacket> Packet(PlanOnDesk desk, DeskFolder folder, PrintRequest print)
         => folder.HoldsPacketOf(desk)
-            ? MakePacket.Of(desk.Path, shopPath: null, folder: null, [], DeskFinish.With(desk, DeskRoughCuts.With(desk, DeskStock.Asked(desk, print))), overwrite: true)
+            ? MakePacket.Of(desk.Path, shopPath: null, folder: null, [], DeskBevels.With(desk, DeskFinish.With(desk, DeskRoughCuts.With(desk, DeskStock.Asked(desk, print)))), overwrite: true)
             : Checked<WrittenPacket>.Bad(Fault.OfFile(desk.Stem + "-packet", "leads out of the folder that lies open", "move it away, or make the packet from the command line"));
 
     private static Checked<SheetSet> Set(PlanOnDesk desk, ImmutableArray<string> sheets, PrintRequest print)
     {
         if (sheets.FirstOrDefault(s => SheetKinds.All.All(k => k.Key != s)) is { } unknown) return Checked<SheetSet>.Bad(Unknown(unknown));
         var (work, results) = (desk.Work, desk.Results);
-        return DeskFinish.With(desk, DeskRoughCuts.With(desk, DeskStock.Asked(desk, print))).For(work, results).Then(request =>
+        return DeskBevels.With(desk, DeskFinish.With(desk, DeskRoughCuts.With(desk, DeskStock.Asked(desk, print)))).For(work, results).Then(request =>
         {
             var packet = BenchPacket.Of(request, sheets);
             return packet.Sheets.Length == 0

@@ -79,6 +79,9 @@ public sealed partial class PlanOnDesk : IDisposable
     /// <summary>The rough cuts last asked for; null when nobody asked: as many as pay, with the quickest saw. It is not kept in the file.</summary>
     public RoughCutWanted? RoughCutAsked { get; set; }
 
+    /// <summary>The bevels last asked for; null when nobody asked. It is not kept in the file.</summary>
+    public BevelsRequest? BevelsAsked { get; set; }
+
     /// <summary>The finish last asked for; null when nobody asked. It is not kept in the file.</summary>
     public FinishRequest? FinishAsked { get; set; }
 

@@ -16,6 +16,7 @@ public class RemedyLaws
         [FindingCodes.StockWidthTolerance] = "the bar has to be measured",
         [FindingCodes.InsideRadius] = "the outline has to be drawn anew there",
         [FindingCodes.BevelTakenAsFlat] = "nothing is wrong with the plan",
+        [FindingCodes.JigCannotFollow] = "nothing is wrong with the plan",
         [FindingCodes.TargetWeight] = "steel can come off in many places",
         [FindingCodes.TargetBalance] = "steel can come off in many places",
         [FindingCodes.ThrustTooGreat] = "the machine or the drill is the trouble, not a line of the plan",

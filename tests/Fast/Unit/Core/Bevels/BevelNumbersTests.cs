@@ -146,8 +146,8 @@ public class BevelNumbersTests
         var n = BevelNumbers.Of(Of("skeleton-hatchet"), new BevelsWanted(Length.OfMm(6.21))).Value;
         Assert.Equal((2.675, 2.605), (n.Scribe.FromFace.Mm, Math.Round(n.ScribeMeasured!.Value.FromFace.Mm, 6)));
         Assert.All(n.Table.Stations, s => Assert.Equal((5.87, 6.42), (Math.Round(s.SoftAngle!.Value.Degrees, 2), Math.Round(s.FinishedAngle.Degrees, 2))));
-        Assert.InRange(n.SoftGramsPerSide!.Value, 19, 21);
-        Assert.InRange(n.HardGramsPerSide!.Value, 1.7, 2.2);
+        Assert.InRange(n.SoftPerSideGrams!.Value, 19, 21);
+        Assert.InRange(n.HardPerSideGrams!.Value, 1.7, 2.2);
 
         // 0.5 mm at 16° per side: 0.87 mm high when the faces under it are taken as square; on faces of 6.4° it is 1.43 mm
         Assert.Equal(0.5 / (2 * Math.Tan(16 * Math.PI / 180)), EdgeBevel.Of(0.5, Degrees(16), Degrees(0))!.Value.HeightMm, 1e-9);
