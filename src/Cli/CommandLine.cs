@@ -37,6 +37,7 @@ internal static class CommandLine
             AssemblyCommand.Make(),
             StockCommand.Make(),
             RoughcutCommand.Make(),
+            BalanceCommand.Make(),
             CompareCommand.Make(),
             TemplateCommand.Make(),
             PacketCommand.Make(),
