@@ -32,7 +32,7 @@ public static class BalanceText
         {
             yield return "";
             yield return j.Reaches ? "Together, moved as little as does it:" : "Together they do not reach it; nearest:";
-            foreach (var (lever, value) in j.Moves) yield return $"  {lever.Name}: {BalanceWords.Value(lever, lever.Now, units)} to {BalanceWords.Value(lever, value, units)}";
+            foreach (var (lever, value) in j.Moves.Where(BalanceWords.IsMoved)) yield return $"  {lever.Name}: {BalanceWords.Value(lever, lever.Now, units)} to {BalanceWords.Value(lever, value, units)}";
             yield return $"  then {BalanceWords.Weighed(j.Then, units)}";
         }
 

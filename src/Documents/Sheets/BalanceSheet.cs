@@ -81,7 +81,7 @@ public static class BalanceSheet
 
     private static FlowRow Together(SheetRequest request, JointChange j, double width)
     {
-        var says = string.Join("; ", j.Moves.Select(m => $"{m.Lever.Name} {BalanceWords.Value(m.Lever, m.Lever.Now, request.Units)} to {BalanceWords.Value(m.Lever, m.Value, request.Units)}")) + $". Then {BalanceWords.Weighed(j.Then, request.Units)}.{(j.Reaches ? "" : " That is as near as they get within their limits.")}";
+        var says = string.Join("; ", j.Moves.Where(BalanceWords.IsMoved).Select(m => $"{m.Lever.Name} {BalanceWords.Value(m.Lever, m.Lever.Now, request.Units)} to {BalanceWords.Value(m.Lever, m.Value, request.Units)}")) + $". Then {BalanceWords.Weighed(j.Then, request.Units)}.{(j.Reaches ? "" : " That is as near as they get within their limits.")}";
         var lines = TextSpace.WrappedMm(says, width, Canvas.TextMm);
         return new FlowRow(lines + 13, (canvas, box) =>
         {

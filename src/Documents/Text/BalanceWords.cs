@@ -35,13 +35,16 @@ public static class BalanceWords
     {
         null => "",
         true => Value(a.Lever, a.Value!.Value, units),
-        _ when a.Value!.Value == a.Lever.Now => "no way: it moves the wrong way or not at all",
+        _ when a.Value!.Value == a.Lever.Now => "not this way: within its limits it only moves the balance off",
         _ => $"not enough: at {Value(a.Lever, a.Value!.Value, units)}, its limit",
     };
 
     /// <summary>What is wanted; empty when nothing is.</summary>
     public static string Wanted(BalanceAnswer b, UnitsShown units)
         => string.Join(", ", new[] { b.Weight is { } w ? FigureText.Weight(w, units) : "", b.To is { } to ? $"balance {FigureText.Size(to, units)} from the datum" : "" }.Where(s => s.Length > 0));
+
+    /// <summary>Whether a lever of a joint change is moved so far that it can be seen at the bench.</summary>
+    public static bool IsMoved((BalanceLever Lever, double Value) move) => Math.Abs(move.Value - move.Lever.Now) >= 0.005;
 
     private static string Signed(double value, int decimals)
     {

@@ -89,8 +89,8 @@ public static class BalanceLevers
         var first = plan.AddedMasses.FirstOrDefault(m => m.Thickness is not null && m.Over is not null) ?? plan.AddedMasses.FirstOrDefault(m => m.Thickness is not null);
         if (first?.Thickness is not { } now) return null;
         var thinnest = plan.AddedMasses.Min(m => m.Thickness?.Mm ?? now.Mm);
-        var least = Math.Min(now.Mm, Math.Max(LeastScaleMm, now.Mm - (0.9 * thinnest)));
-        return new("scales", "thickness of each scale, pins with it", false, now.Mm, least, 2 * now.Mm, "no thinner than 3 mm, no thicker than twice as now", "thickness = {0}, mass in proportion")
+        var least = Math.Min(now.Mm, Math.Max(Math.Max(LeastScaleMm, 0.5 * now.Mm), now.Mm - (0.9 * thinnest)));
+        return new("scales", "thickness of each scale, pins with it", false, now.Mm, least, 1.5 * now.Mm, "no thinner than 3 mm or half as now, no thicker than 1.5 times as now", "thickness = {0}, mass in proportion")
         {
             Set = (p, v) => p with { AddedMasses = [.. p.AddedMasses.Select(m => m.Thickness is not { } t ? m : m with { Thickness = Length.OfMm(t.Mm + v - now.Mm), Weight = m.Weight is { } w ? Mass.OfGrams(w.Grams * (t.Mm + v - now.Mm) / t.Mm) : null })] },
         };
