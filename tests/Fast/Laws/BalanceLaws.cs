@@ -36,7 +36,7 @@ public class BalanceLaws
                 var a = BalanceStudy.Of(r, to, null, ["tang-taper", "holes-glue", "scales"])!;
                 if (a.Together is not { Reaches: true } j) return a.Levers.All(l => l.Reaches != true);
                 var size = Math.Sqrt(j.Moves.Sum(m => Math.Pow((m.Value - m.Lever.Now) / m.Lever.Range, 2)));
-                return Math.Abs(j.Then.FromDatumMm - to.Mm) <= 0.02 && j.Moves.All(m => m.Value >= m.Lever.Low && m.Value <= m.Lever.High)
+                return Math.Abs(j.Then.FromDatumMm - to.Mm) <= JointChange.GoodMm && j.Moves.All(m => m.Value >= m.Lever.Low && m.Value <= m.Lever.High)
                     && a.Levers.Where(l => l.Reaches == true).All(l => size <= (Math.Abs(l.Value!.Value - l.Lever.Now) / l.Lever.Range) + 1e-2);
             },
             iter: 30);

@@ -55,7 +55,7 @@ public class BalanceStudied
         // written into the plan and worked up from the start it is so
         var plan = j.Moves.Aggregate(r.Plan, (p, m) => m.Lever.Set(p, m.Value));
         var whole = WorkUp.Of(plan, r.Shop, r.Steel).Stages[^1];
-        Assert.Equal(10, whole.BalanceFromDatum.Mm, 0.02);
+        Assert.Equal(10, whole.BalanceFromDatum.Mm, JointChange.GoodMm);
         Assert.Equal(160, whole.Mass!.Value.Grams, 0.02);
     }
 

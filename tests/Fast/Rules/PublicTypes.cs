@@ -32,6 +32,9 @@ public class PublicTypes
 
         // its key ends with the unit
         "FigureDifference",
+
+        // mm, or g where IsWeight says so
+        "BalanceLever", "LeverAnswer",
     };
 
     [Fact]

@@ -14,7 +14,9 @@ namespace Tangwright.Core;
 [Formula("Least change of several levers that meets balance and weight", "nocedal-wright", "Within the levers' limits; to 0.02 mm and 0.02 g on the true solid")]
 public sealed record JointChange(ImmutableArray<(BalanceLever Lever, double Value)> Moves, Weighed Then, bool Reaches)
 {
-    private const double Good = 0.02;
+    /// <summary>How near counts as met, mm and g.</summary>
+    public const double GoodMm = 0.02;
+
     private const int MostSteps = 12;
 
     /// <summary>Works it out.</summary>
@@ -31,7 +33,7 @@ public sealed record JointChange(ImmutableArray<(BalanceLever Lever, double Valu
         var high = levers.Select(l => (l.Lever.High - l.Lever.Now) / l.Lever.Range).ToArray();
         var (x, at) = (new double[n], now);
         var (best, bestAt, bestMiss) = (x, at, Miss(at));
-        for (var k = 0; k < MostSteps && bestMiss > 0.1 * Good; k++)
+        for (var k = 0; k < MostSteps && bestMiss > 0.1 * GoodMm; k++)
         {
             var next = Step(rows, x, at, low, high);
             var moved = rows.Count == 0 ? at : weigher.Of(Set(plan, levers, next), touches);
@@ -40,7 +42,7 @@ public sealed record JointChange(ImmutableArray<(BalanceLever Lever, double Valu
             if (Miss(at) < bestMiss) (best, bestAt, bestMiss) = (x, at, Miss(at));
         }
 
-        return new JointChange([.. levers.Select((l, i) => (l.Lever, ValueOf(l.Lever, best[i])))], bestAt, bestMiss <= Good);
+        return new JointChange([.. levers.Select((l, i) => (l.Lever, ValueOf(l.Lever, best[i])))], bestAt, bestMiss <= GoodMm);
 
         double Miss(Weighed w) => rows.Max(row => Math.Abs(row.Of(w) - row.Wanted));
     }
