@@ -34,6 +34,7 @@ static void Quick()
     var bench = new Geometry();
     var whole = new WholePlan();
     var rough = new RoughCutting();
+    var balance = new Balancing();
     Console.WriteLine($"{bench.Rays} base points for the bevel");
     foreach (var (name, run) in new (string, Action)[]
     {
@@ -45,6 +46,8 @@ static void Quick()
         ("stage weights", () => bench.Weights()),
         ("read the plan", () => whole.Read()),
         ("all figures and findings", () => whole.FiguresAndFindings()),
+        ("levers: what a mm of each does, 300 sides", () => balance.Slopes()),
+        ("levers: alone and together, 300 sides", () => balance.Levers()),
         ("rough cuts, hatchet", () => rough.Hatchet()),
         ("rough cuts, kitchen knife", () => rough.KitchenKnife()),
         ("rough cuts, paring knife", () => rough.ParingKnife()),

@@ -39,6 +39,7 @@ internal static class CommandLine
             RoughcutCommand.Make(),
             BevelsCommand.Make(),
             FinishCommand.Make(),
+            BalanceCommand.Make(),
             CompareCommand.Make(),
             TemplateCommand.Make(),
             PacketCommand.Make(),

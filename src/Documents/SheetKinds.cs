@@ -26,6 +26,7 @@ public static class SheetKinds
         new(BarTags.Key, "Bar and drop tags", "to cut out and tie on: steel, heat number, size, pieces, place in the rack; with a count of pieces", BarTags.Draw),
         new(RoughCutCard.Key, "Rough-cut card", "straight saw cuts before the grinder, numbered, with marks to lay off, and what is then left to grind", RoughCutCard.Draw),
         new(WidthsSheet.Key, "Widths and weight", "the profiled piece at even stations, go and no-go, and what it must weigh", WidthsSheet.Draw),
+        new(BalanceSheet.Key, "Weight and balance", "what brings the balance where it is wanted: each change alone, and several together; with a target", BalanceSheet.Draw),
         new(HolesSheet.Key, "Hole table", "where each hole lies from two edges, its size and drill, room for what was measured", HolesSheet.Draw),
         new(HoleCard.Key, "Hole card", "by machine and tool: speed, depth, feed, and a tick for each hole", HoleCard.Draw),
         new(FitsSheet.Key, "Pins and fits", "pinned and reamed holes: what they come out at, the room about the rod, drill and reamer", FitsSheet.Draw),

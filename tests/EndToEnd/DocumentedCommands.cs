@@ -50,6 +50,7 @@ public sealed partial class DocumentedCommands : IDisposable
         var roughcut = ProgramRun.Of(_scratch.Folder, "roughcut", _scratch.PutExample("skeleton-knife"), "--cuts", "2", "--json").Out;
         var bevels = ProgramRun.Of(_scratch.Folder, "bevels", "paring-knife.plan.toml", "--stations", "2", "--measured-thickness", "1.57 mm", "--wheel", "8 in", "--json").Out;
         var finish = ProgramRun.Of(_scratch.Folder, "finish", "kitchen-knife.plan.toml", "--last", "P400", "--tempered", "190 C", "--json").Out;
+        var balance = ProgramRun.Of(_scratch.Folder, "balance", "kitchen-knife.plan.toml", "--to", "10", "--weight", "160 g", "--levers", "tang-taper,scales", "--json").Out;
         var program = ProgramRun.Of(_scratch.Folder, "program", "skeleton-knife.plan.toml", "--out", "knife.ngc", "--json").Out;
         var packet = ProgramRun.Of(_scratch.Folder, "packet", "skeleton-hatchet.plan.toml", "--out", "packet", "--json").Out;
         System.IO.File.Copy(Repository.Path("tests", "fixtures", "drawings", "cairo-piece.svg"), _scratch.Path("drawing.svg"));
@@ -130,6 +131,12 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {finish}```
+            ## `balance` of the kitchen knife to 10 mm and 160 g, by the tang and the scales
+
+            Each lever by itself: `value` alone brings the balance there when `reaches` is true, else it comes nearest within `least` and `most`. `mass_g_per_unit` and `balance_mm_per_unit` are for one more mm, or gram, of it; the ones per 1/64 in are `null` for a weight. `together` is the least change of all of them that meets what is wanted; both `then` are the true figures.
+
+            ```json
+            {balance}```
 
             ## `program` of the skeleton knife
 

@@ -10,6 +10,7 @@ internal static class PagesOfPlan
     [
         ("", "Drawing"),
         ("/values", "In figures"),
+        ("/balance", "Balance"),
         ("/stock", "Bars"),
         ("/rough-cuts", "Rough cuts"),
         ("/drilling", "Drilling"),

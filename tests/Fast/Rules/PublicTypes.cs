@@ -35,6 +35,9 @@ public class PublicTypes
 
         // a figure of whatever was logged; a number of a series of grits
         "LoggedRange", "Grit",
+
+        // mm, or g where IsWeight says so
+        "BalanceLever", "LeverAnswer",
     };
 
     [Fact]
