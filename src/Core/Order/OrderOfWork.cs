@@ -101,11 +101,11 @@ public static class OrderOfWork
         if (plan.Bevel is { Ground: GroundWhen.BeforeHardening } bevel)
         {
             var leave = bevel.EdgeBeforeHardening is { } e ? $", leaving {Both(e.Mm)} at the edge" : "";
-            steps.Add($"Scribe the edge, both faces flat, and grind the bevel{leave}", "belt grinder", "cover", bevel.EdgeBeforeHardening is { } left ? $"edge not under {Both(left.Mm)} anywhere" : "", OrderRules.BevelSoft);
+            steps.Add($"Scribe the edge, both faces flat, and grind the bevel{leave}", "belt grinder", "scribe", bevel.EdgeBeforeHardening is { } left ? $"edge not under {Both(left.Mm)} anywhere" : "", OrderRules.BevelSoft);
         }
 
         var broken = plan.BrokenEdges?.Outline is { } b ? $"; break the long edges {Both(b.Mm)}" : "; break the long edges";
-        steps.Add($"Finish to P120, scratches lengthwise{broken}", "", "", "", OrderRules.FinishSoft);
+        steps.Add($"Finish to P120, scratches lengthwise{broken}", "", plan.Bevel is null ? "" : "finish", "", OrderRules.FinishSoft);
         var gate = holes.IsEmpty ? "profile, finish and piece number done?" : $"{All(holes.Length)} drilled and chamfered?";
         steps.Add("Stop and check before heat", "", holes.IsEmpty ? "cover" : "holes", gate, OrderRules.Gate);
     }
@@ -126,15 +126,15 @@ public static class OrderOfWork
         if (plan.Bevel is { } bevel)
         {
             var hard = bevel.Ground == GroundWhen.AfterHardening;
-            steps.Add($"{(hard ? "Scribe and grind" : "Finish grind")} the bevel to {Both(bevel.EdgeFinished.Mm)} at the edge, cool", "belt grinder", "cover", $"edge {Both(bevel.EdgeFinished.Mm)}, no temper colour", hard ? OrderRules.BevelHard : OrderRules.FinishHard);
+            steps.Add($"{(hard ? "Scribe and grind" : "Finish grind")} the bevel to {Both(bevel.EdgeFinished.Mm)} at the edge, cool", "belt grinder", "thickness", $"edge {Both(bevel.EdgeFinished.Mm)}, no temper colour", hard ? OrderRules.BevelHard : OrderRules.FinishHard);
         }
 
-        steps.Add("Final finish; mark or etch, neutralise, oil", "", "cautions", "", OrderRules.Etch);
+        steps.Add("Final finish; mark or etch, neutralise, oil", "", plan.Bevel is null ? "cautions" : "finish", "", OrderRules.Etch);
         if (holes.Any(h => h.Use is HoleUse.Pin or HoleUse.Glue)) steps.Add("Fit the scales: dry fit, finish front ends, glue and pin", "", "holes", "dry fit without gaps?", OrderRules.HandleLate);
         if (plan.Edge is not null)
         {
             var at = plan.Bevel?.SharpenPerSide is { } a ? $" at {Shown.PerSide(a)}" : "";
-            steps.Add($"Sharpen{at}, last of all; then cover the edge", "", "cautions", "", OrderRules.SharpenLast);
+            steps.Add($"Sharpen{at}, last of all; then cover the edge", "", plan.Bevel?.SharpenPerSide is null ? "cautions" : "sharpening", "", OrderRules.SharpenLast);
         }
     }
 

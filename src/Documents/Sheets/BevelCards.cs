@@ -94,8 +94,37 @@ public static class ScribeCard
             [.. n.Table.Stations.Select(s => ImmutableArray.Create(s.Name, At(s.Foot), At(s.Shoulder), BevelWords.Fine(s.Height, units)))],
             width);
         if (n.Table.Plunge is { } plunge) yield return BevelCards.Line($"Plunge line on both faces, from {At(plunge.A)} to {At(plunge.B)}: square it over with a file guide; both faces within 0.5 mm (0.020 in) of one another.", width);
+        yield return BothFaces(request, n, width);
         foreach (var note in n.Notes) yield return BevelCards.Line(note, width, BevelCards.NoteMm);
         yield return BevelCards.Boxed("The scriber is sharp: cap it. Rims of a sawn or ground piece are sharp: break them first. " + BevelWords.Caution, width);
+    }
+
+    /// <summary>The piece from the front and turned over about its length: stations from edge to shoulder, the line where the bevel ends, the plunge line.</summary>
+    private static FlowRow BothFaces(SheetRequest request, BevelNumbers n, double width)
+    {
+        var r = request.Results;
+        var real = r.Piece.Outer.Bounds;
+        var half = Math.Min(60, Math.Max(18, real.Height * width / real.Width)) + 8;
+        return new FlowRow((2 * half) + 6, (canvas, box) =>
+        {
+            for (var i = 0; i < 2; i++)
+            {
+                var isBack = i == 1;
+                var room = new Box(box.MinX, box.MaxY - ((i + 1) * half), box.MaxX, box.MaxY - (i * half));
+                var view = PieceView.Fit(r, real, new Box(room.MinX, room.MinY + 4, room.MaxX, room.MaxY - 7), isBack);
+                canvas.Text(isBack ? "back face, turned over about its length" : "front face", new Point(room.MinX, room.MaxY - 4.5), BevelCards.NoteMm, bold: true);
+                view.DrawPiece(canvas, Pen.Wide);
+                foreach (var stretch in BladeMarks.GrindLine(r.Plan)) canvas.Polyline([.. stretch.Select(view.On)], Pen.Narrow);
+                if (r.Plan.Bevel!.Height is null) canvas.Polyline([.. n.Table.Stations.Select(s => view.On(s.Shoulder))], Pen.Narrow);
+                if (n.Table.Plunge is { } plunge) canvas.Line(view.On(plunge.A), view.On(plunge.B), new Pen(0.35));
+                foreach (var s in n.Table.Stations)
+                {
+                    canvas.Line(view.On(s.Foot), view.On(s.Shoulder), Pen.Centre);
+                    var name = view.On(s.Foot - (s.Inward * (3.2 / view.Factor)));
+                    canvas.Text(s.Name, new Point(name.X, name.Y - 0.8), 2.5, anchor: TextAnchor.Middle);
+                }
+            }
+        });
     }
 
     /// <summary>Settings for bars a little thicker and thinner.</summary>

@@ -24,7 +24,11 @@ public sealed record BevelStationShown(string Name, string From, string Height, 
 /// <param name="Advice">The edge for hardening; empty when ground hard.</param>
 /// <param name="Sharpening">Sharpening; empty when no angle is said.</param>
 /// <param name="Notes">What to know.</param>
-public sealed record BevelsShown(ImmutableArray<BevelStationShown> Stations, string Svg, ImmutableArray<string> Scribe, ImmutableArray<string> Grams, ImmutableArray<string> Wheels, string Advice, string Sharpening, ImmutableArray<string> Notes);
+public sealed record BevelsShown(ImmutableArray<BevelStationShown> Stations, string Svg, ImmutableArray<string> Scribe, ImmutableArray<string> Grams, ImmutableArray<string> Wheels, string Advice, string Sharpening, ImmutableArray<string> Notes)
+{
+    /// <summary>What the section shows; empty without one.</summary>
+    public string Caption { get; init; } = "";
+}
 
 /// <summary>The page of bevels.</summary>
 public static class DeskBevels
@@ -57,17 +61,29 @@ public static class DeskBevels
             BevelText.Wheels(a),
             BevelText.Advice(n, units),
             BevelText.Sharpening(a),
-            n.Notes);
+            n.Notes)
+        {
+            Caption = n.Table.Stations.IsEmpty ? "" : Caption(r, n.Table.Stations[n.Table.Stations.Length / 2]),
+        };
     }
+
+    /// <summary>What the section shows.</summary>
+    private static string Caption(Results r, BevelStation s)
+    {
+        var top = Top(s);
+        return $"Section at {s.Name}, finished, before sharpening: edge {BevelText.Fine(r.Plan.Bevel!.EdgeFinished, r.Shop.Show)}, shoulder {BevelText.Fine(s.Height, r.Shop.Show)} up. Thicknesses are drawn {Foundation.Shown.Number(90 / r.Plan.Stock.Thickness.Mm / (200 / top), 1)} times as large as heights.";
+    }
+
+    private static double Top(BevelStation s) => Math.Min(s.Spine.Mm, 1.3 * s.Height.Mm);
 
     /// <summary>A section as an SVG element, heights and thicknesses each to their own scale.</summary>
     private static string Section(Results r, BevelStation s)
     {
-        var top = Math.Min(s.Spine.Mm, s.Height.Mm + (0.3 * s.Height.Mm));
+        var top = Top(s);
         var (up, across) = (200 / top, 90 / r.Plan.Stock.Thickness.Mm);
         string N(double v) => v.ToString("0.##", CultureInfo.InvariantCulture);
         var points = string.Join(' ', BevelSection.Of(r, s, top).Select(p => $"{N(120 + (p.X * across))},{N(215 - (p.Y * up))}"));
         var shoulder = N(215 - (s.Height.Mm * up));
-        return $"<svg viewBox=\"0 0 420 225\" role=\"img\" aria-label=\"Section at {s.Name}\"><polygon points=\"{points}\" fill=\"#d8d4c6\" stroke=\"#1b1a17\" stroke-width=\"1.5\"/><line x1=\"50\" x2=\"230\" y1=\"{shoulder}\" y2=\"{shoulder}\" stroke=\"#1b1a17\" stroke-dasharray=\"12 3 2 3\"/><text x=\"240\" y=\"{shoulder}\" font-size=\"12\">shoulder, {BevelWords.Fine(s.Height, UnitsShown.Mm)} up</text><text x=\"240\" y=\"213\" font-size=\"12\">edge {BevelWords.Fine(r.Plan.Bevel!.EdgeFinished, UnitsShown.Mm)}, before sharpening</text><text x=\"240\" y=\"20\" font-size=\"12\">{s.Name}: heights {Foundation.Shown.Trimmed(Math.Round(across / up, 1), 1)} times smaller than thicknesses</text></svg>";
+        return $"<svg viewBox=\"0 0 280 225\" role=\"img\" aria-label=\"Section at {s.Name}\"><polygon points=\"{points}\" fill=\"#d8d4c6\" stroke=\"#1b1a17\" stroke-width=\"1.5\"/><line x1=\"50\" x2=\"190\" y1=\"{shoulder}\" y2=\"{shoulder}\" stroke=\"#1b1a17\" stroke-dasharray=\"12 3 2 3\"/></svg>";
     }
 }
