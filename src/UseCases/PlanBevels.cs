@@ -13,6 +13,17 @@ namespace Tangwright.UseCases;
 /// <param name="IsProtected">Hardened in foil, coating or without air.</param>
 public sealed record BevelsRequest(string? Measured = null, int Stations = BevelStations.Usual, string? Wheel = null, bool IsProtected = false);
 
+/// <summary>Another angle, height, edge or stock to try on the bevel, as a person writes it; what is left out is the plan's.</summary>
+/// <param name="Angle">Angle per side, "6" or "6 deg".</param>
+/// <param name="Height">Height.</param>
+/// <param name="Edge">Finished edge.</param>
+/// <param name="Stock">Thickness of the stock.</param>
+public sealed record BevelTried(string? Angle, string? Height, string? Edge, string? Stock)
+{
+    /// <summary>Whether something is tried.</summary>
+    public bool IsAsked => Angle is not null || Height is not null || Edge is not null || Stock is not null;
+}
+
 /// <summary>The bevels of a plan in numbers.</summary>
 /// <param name="Results">The plan worked up.</param>
 /// <param name="Bevels">The numbers.</param>
@@ -43,6 +54,45 @@ public static class PlanBevels
 
         var wanted = new BevelsWanted(Size("measured thickness", request.Measured), request.Stations, Size("wheel", request.Wheel), request.IsProtected);
         return faults.Count > 0 ? Checked<BevelsWanted>.Bad(faults) : Checked<BevelsWanted>.Good(wanted);
+    }
+
+    /// <summary>What follows from another angle, height, edge or stock, in words: with an angle the height, the edge or the stock that gives it; else the angle, and for a hollow the least wheel.</summary>
+    public static Checked<BevelWhat> Try(BevelsAnswer answer, BevelTried tried)
+    {
+        var (r, n) = answer;
+        var (bevel, units, faults) = (r.Plan.Bevel!, r.Shop.Show, new List<Fault>());
+        Length Size(string what, string? text, Length otherwise)
+        {
+            if (string.IsNullOrWhiteSpace(text)) return otherwise;
+            var read = LengthText.Read(text, r.Plan.Units == LengthUnit.Inch ? Length.MmPerInch : 1);
+            if (read.IsGood && read.Value.Length.Mm is > 0 and < 1000) return read.Value.Length;
+            faults.Add(Fault.OfFile(what, read.IsGood ? "a length that is not above 0 and under 1 m" : read.Message, read.IsGood ? "check the number and the unit" : read.Remedy));
+            return otherwise;
+        }
+
+        var (stock, edge) = (Size("--stock", tried.Stock, r.Plan.Stock.Thickness), Size("--edge", tried.Edge, bevel.EdgeFinished));
+        var height = Size("--height", tried.Height, Length.OfMm(n.Table.Stations.Max(s => s.Height.Mm)));
+        Angle? angle = null;
+        if (!string.IsNullOrWhiteSpace(tried.Angle))
+        {
+            var read = QuantityText.Degrees(tried.Angle);
+            if (read.IsGood && read.Value.Degrees is > 0 and < 60) angle = read.Value;
+            else faults.Add(Fault.OfFile("--angle", read.IsGood ? "an angle per side that is not between 0 and 60 degrees" : read.Message, read.IsGood ? "write it per side, as 6" : read.Remedy));
+        }
+
+        if (edge >= stock) faults.Add(Fault.OfFile("--edge", $"an edge of {Shown.Both(edge)} in stock of {Shown.Both(stock)}", "give an edge thinner than the stock"));
+        if (faults.Count > 0) return Checked<BevelWhat>.Bad(faults);
+        var one = bevel.OneSided;
+        if (angle is not { } a)
+        {
+            var is2 = BevelAngle.Of(stock.Mm, edge.Mm, height.Mm, one);
+            var wheel = bevel.Grind == Grind.Hollow ? $"; least wheel {BevelText.Fine(WheelVerdict.LeastDiameter(stock, edge, height), units)}" : "";
+            return Checked<BevelWhat>.Good(new BevelWhat($"{BevelText.Fine(height, units)} high, edge {BevelText.Fine(edge, units)}, stock {BevelText.Fine(stock, units)}: {BevelText.Angle(is2, one)}{wheel}."));
+        }
+
+        var thin = BevelAngle.EdgeMm(stock.Mm, height.Mm, a, one);
+        var thinSays = thin > 0 ? $"an edge of {BevelText.Fine(Length.OfMm(thin), units)} at {BevelText.Fine(height, units)} high" : $"no edge at {BevelText.Fine(height, units)} high: the faces meet {BevelText.Fine(Length.OfMm(height.Mm - BevelAngle.HeightMm(stock.Mm, 0, a, one)), units)} above it";
+        return Checked<BevelWhat>.Good(new BevelWhat($"At {BevelText.Angle(a, one)}: {BevelText.Fine(Length.OfMm(BevelAngle.HeightMm(stock.Mm, edge.Mm, a, one)), units)} high with an edge of {BevelText.Fine(edge, units)} in {BevelText.Fine(stock, units)} stock; or {thinSays}; or stock of {BevelText.Fine(Length.OfMm(BevelAngle.StockMm(edge.Mm, height.Mm, a, one)), units)} for that height and edge."));
     }
 
     /// <summary>The same as JSON; names are stable between versions.</summary>
@@ -116,3 +166,7 @@ public static class PlanBevels
         w.Number("centre_mm", s?.Centre.Mm);
     }
 }
+
+/// <summary>What follows from what was tried.</summary>
+/// <param name="Says">In words.</param>
+public sealed record BevelWhat(string Says);

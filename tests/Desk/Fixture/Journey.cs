@@ -42,7 +42,7 @@ public abstract class Journey(Chromium chromium, DeskOnScratch desk) : IClassFix
     protected async Task<IPage> NewPage(int width = 1400, int height = 900, ColorScheme scheme = ColorScheme.Light)
     {
         var context = await chromium.Browser.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = scheme, BaseURL = Desk.Running.Address.ToString() });
-        context.SetDefaultTimeout(20_000);
+        context.SetDefaultTimeout(60_000);
         lock (_contexts) _contexts.Add(context);
         var page = await context.NewPageAsync();
         page.PageError += (_, e) => Complaints.Enqueue(e);

@@ -106,6 +106,7 @@ public static class ShopForm
         "wheel" => "Wheels of the belt grinder",
         "belt" => "Belts of the grinder",
         "grinder" => "Belt grinder",
+        "papers" => "Papers and stones",
         "oven" => "Hardening oven",
         "temper_oven" => "Tempering oven",
         "quenchant" => "Quenchant",
@@ -116,7 +117,7 @@ public static class ShopForm
         _ => "Allowances",
     };
 
-    private static string One(string heading) => heading switch { "tooling" => "list", "temper_oven" or "oven" => "oven", "allowances" => "allowance", "spot_drill" => "spot drill", "end_mill" => "end mill", "placing" => "way", "rack" => "bar", _ => heading };
+    private static string One(string heading) => heading switch { "tooling" or "papers" => "list", "temper_oven" or "oven" => "oven", "allowances" => "allowance", "spot_drill" => "spot drill", "end_mill" => "end mill", "placing" => "way", "rack" => "bar", _ => heading };
 
     private static string Label(string key) => key switch
     {
@@ -126,6 +127,9 @@ public static class ShopForm
         "chuck" => "Largest drill",
         "power_w" => "Motor power, W",
         "readout" => "Digital readout",
+        "belt_width" => "Width of the belts",
+        "belt_speed" => "Belt speed, or slowest to fastest",
+        "grits" => "Grits, each with its series",
         "reads_high_by" => "Reads too high by",
         "roll_width" => "Width of the roll",
         "margin" => "Margin it cannot print",

@@ -167,6 +167,20 @@ public class BevelNumbersTests
         Assert.Equal(0.25 * SurfaceLoss.FaceMm(Temperature.OfCelsius(celsius), 10, isProtected: false), SurfaceLoss.FaceMm(Temperature.OfCelsius(celsius), 10, isProtected: true), 1e-12);
     }
 
+    /// <summary>The hatchet at 7° per side: (6.35 − 0.5) / (2 tan 7°) = 23.82 mm high; at 26 mm no edge is left, at 5.5° 1.34 mm.</summary>
+    [Fact]
+    public void Any_one_from_the_others()
+    {
+        var answer = PlanBevels.Of(Of("skeleton-hatchet"), new BevelsRequest()).Value;
+        string Says(BevelTried t) => PlanBevels.Try(answer, t).Value.Says;
+        Assert.Contains("23.82 mm", Says(new BevelTried("7", null, null, null)), StringComparison.Ordinal);
+        Assert.Contains("the faces meet", Says(new BevelTried("7", null, null, null)), StringComparison.Ordinal);
+        Assert.Contains("an edge of 1.34 mm", Says(new BevelTried("5.5", null, null, null)), StringComparison.Ordinal);
+        Assert.Contains("4.69° per side", Says(new BevelTried(null, null, null, "3/16 in")), StringComparison.Ordinal);
+        Assert.Contains("thinner than the stock", PlanBevels.Try(answer, new BevelTried(null, null, "7", null)).Faults[0].Remedy, StringComparison.Ordinal);
+        Assert.Contains("per side", PlanBevels.Try(answer, new BevelTried("80", null, null, null)).Faults[0].Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Thin_stock_between_plates_is_ground_hard() => Assert.Null(EdgeForHardening.Of(Of("kitchen-knife"), isProtected: true)!.Leave);
 
