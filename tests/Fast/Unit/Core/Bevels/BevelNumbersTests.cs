@@ -171,7 +171,7 @@ public class BevelNumbersTests
     [Fact]
     public void Any_one_from_the_others()
     {
-        var answer = PlanBevels.Of(Of("skeleton-hatchet"), new BevelsRequest()).Value;
+        var answer = PlanBevels.Of(Repository.Path("examples", "skeleton-hatchet.plan.toml"), null, new BevelsRequest()).Value;
         string Says(BevelTried t) => PlanBevels.Try(answer, t).Value.Says;
         Assert.Contains("23.82 mm", Says(new BevelTried("7", null, null, null)), StringComparison.Ordinal);
         Assert.Contains("the faces meet", Says(new BevelTried("7", null, null, null)), StringComparison.Ordinal);
