@@ -38,17 +38,5 @@ public static class CuttingSpeeds
     }
 
     private static ImmutableDictionary<string, (double Low, double High, string Source)> Read()
-    {
-        using var stream = typeof(CuttingSpeeds).Assembly.GetManifestResourceStream("cutting-speeds.csv") ?? throw new InvalidOperationException("cutting-speeds.csv is missing from the program");
-        using var reader = new System.IO.StreamReader(stream);
-        var table = ImmutableDictionary.CreateBuilder<string, (double, double, string)>(StringComparer.Ordinal);
-        reader.ReadLine();
-        while (reader.ReadLine() is { } line)
-        {
-            var part = line.Split(',');
-            table.Add(part[0], (double.Parse(part[1], CultureInfo.InvariantCulture), double.Parse(part[2], CultureInfo.InvariantCulture), part[3]));
-        }
-
-        return table.ToImmutable();
-    }
+        => DataRows.Of("cutting-speeds.csv").ToImmutableDictionary(c => c[0], c => (double.Parse(c[1], CultureInfo.InvariantCulture), double.Parse(c[2], CultureInfo.InvariantCulture), c[3]), StringComparer.Ordinal);
 }

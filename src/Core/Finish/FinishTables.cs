@@ -5,9 +5,10 @@ using Tangwright.Foundation;
 namespace Tangwright.Core;
 
 /// <summary>Roughness a grit leaves on steel, a range over published tables that differ by two to three times, from data/tooling/roughness.csv.</summary>
+[Formula("roughness Ra a grit leaves on steel, µm, from least to most", "roughness-charts", "P36 to P3000; a range over charts that differ by two to three times, belts and papers alike")]
 public static class GritRoughness
 {
-    private static readonly Lazy<ImmutableArray<(double From, double To, double Low, double High)>> Table = new(() => [.. FinishTable.Rows("roughness.csv").Select(c => (Value(c[0]), Value(c[1]), Value(c[2]), Value(c[3])))]);
+    private static readonly Lazy<ImmutableArray<(double From, double To, double Low, double High)>> Table = new(() => [.. DataRows.Of("roughness.csv").Select(c => (Value(c[0]), Value(c[1]), Value(c[2]), Value(c[3])))]);
 
     /// <summary>Ra, µm, from least to most; null outside P36 to P3000.</summary>
     /// <param name="micron">Grain size, µm.</param>
@@ -33,9 +34,10 @@ public static class GritRoughness
 /// <param name="Low">Lower end.</param>
 /// <param name="High">Upper end.</param>
 /// <param name="Source">Where from.</param>
+[Formula("belt speed for steel, ft/min", "machinerys-handbook-31", "Roughing, smoothing and fine work on carbon and stainless steel, P24 to P500; hardened blades 1000 to 3000 ft/min (common practice)")]
 public sealed record BeltSpeed(string Work, CuttingSpeed Low, CuttingSpeed High, string Source)
 {
-    private static readonly Lazy<ImmutableArray<string[]>> Table = new(() => [.. FinishTable.Rows("belt-speeds.csv")]);
+    private static readonly Lazy<ImmutableArray<string[]>> Table = new(() => DataRows.Of("belt-speeds.csv"));
 
     /// <summary>The speed for a grit.</summary>
     /// <param name="steel">The steel; null when not known.</param>
@@ -48,17 +50,5 @@ public sealed record BeltSpeed(string Work, CuttingSpeed Low, CuttingSpeed High,
         var rows = Table.Value.Where(r => r[0] == group).ToArray();
         var row = rows.FirstOrDefault(r => p <= double.Parse(r[3], CultureInfo.InvariantCulture) + 0.5) ?? rows[^1];
         return new BeltSpeed(row[1], CuttingSpeed.OfFeetPerMin(double.Parse(row[4], CultureInfo.InvariantCulture)), CuttingSpeed.OfFeetPerMin(double.Parse(row[5], CultureInfo.InvariantCulture)), row[6]);
-    }
-}
-
-/// <summary>Reads small tables of the program's own data.</summary>
-internal static class FinishTable
-{
-    /// <summary>Rows without the heading.</summary>
-    public static IEnumerable<string[]> Rows(string name)
-    {
-        using var stream = typeof(FinishTable).Assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException(name + " is missing from the program");
-        using var reader = new System.IO.StreamReader(stream);
-        return [.. reader.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Skip(1).Select(l => l.Split(','))];
     }
 }

@@ -80,10 +80,7 @@ public static class GritScale
 
     private static ImmutableArray<(double, double?, double?, double?)> Read()
     {
-        using var stream = typeof(GritScale).Assembly.GetManifestResourceStream("grits.csv") ?? throw new InvalidOperationException("grits.csv is missing from the program");
-        using var reader = new System.IO.StreamReader(stream);
-        var rows = reader.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries).Skip(1).Select(l => l.TrimEnd('\r').Split(','));
-        return [.. rows.Select(c => (Number(c[0])!.Value, Number(c[1]), Number(c[2]), Number(c[3])))];
+        return [.. DataRows.Of("grits.csv").Select(c => (Number(c[0])!.Value, Number(c[1]), Number(c[2]), Number(c[3])))];
 
         static double? Number(string text) => text.Length == 0 ? null : double.Parse(text, CultureInfo.InvariantCulture);
     }

@@ -34,16 +34,8 @@ internal sealed class StepTable
     /// <summary>Reads the table of a file.</summary>
     public static StepTable Read(string file)
     {
-        using var stream = typeof(StepTable).Assembly.GetManifestResourceStream(file) ?? throw new InvalidOperationException(file + " is missing from the program");
-        using var reader = new System.IO.StreamReader(stream);
-        var columns = reader.ReadLine()!.Split(',')[1..];
-        var rows = ImmutableArray.CreateBuilder<(double, ImmutableArray<double>)>();
-        while (reader.ReadLine() is { } line)
-        {
-            var numbers = line.Split(',').Select(n => double.Parse(n, CultureInfo.InvariantCulture)).ToArray();
-            rows.Add((numbers[0], [.. numbers[1..]]));
-        }
-
-        return new([.. columns], rows.ToImmutable());
+        var columns = DataRows.Lines(file)[0].Split(',')[1..];
+        var rows = DataRows.Of(file).Select(r => r.Select(n => double.Parse(n, CultureInfo.InvariantCulture)).ToArray()).Select(n => (n[0], ImmutableArray.Create(n.AsSpan(1))));
+        return new([.. columns], [.. rows]);
     }
 }

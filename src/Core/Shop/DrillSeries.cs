@@ -72,17 +72,5 @@ public static class DrillSeries
     }
 
     private static ImmutableArray<DrillSize> ReadListed()
-    {
-        using var stream = typeof(DrillSeries).Assembly.GetManifestResourceStream("drills.csv") ?? throw new InvalidOperationException("drills.csv is missing from the program");
-        using var reader = new System.IO.StreamReader(stream);
-        var list = ImmutableArray.CreateBuilder<DrillSize>(106);
-        reader.ReadLine();
-        while (reader.ReadLine() is { } line)
-        {
-            var comma = line.IndexOf(',');
-            list.Add(new DrillSize(line[..comma], Length.OfInches(double.Parse(line.AsSpan(comma + 1), CultureInfo.InvariantCulture))));
-        }
-
-        return [.. list.OrderBy(d => d.Diameter.Mm)];
-    }
+        => [.. DataRows.Of("drills.csv").Select(c => new DrillSize(c[0], Length.OfInches(double.Parse(c[1], CultureInfo.InvariantCulture)))).OrderBy(d => d.Diameter.Mm)];
 }

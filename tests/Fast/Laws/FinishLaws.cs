@@ -24,6 +24,18 @@ public class FinishLaws
         }
     }
 
+    [Fact]
+    public void Roughness_and_speed_are_ranges_and_a_hard_blade_never_wants_a_faster_belt()
+    {
+        foreach (var (_, um) in GritScale.Of(GritSeries.FepaP).Where(g => g.Number >= 36))
+        {
+            var (low, high) = GritRoughness.Ra(um)!.Value;
+            Assert.True(low >= 0 && low < high);
+            var (soft, hard) = (BeltSpeed.Of(null, um, isHard: false), BeltSpeed.Of(null, um, isHard: true));
+            Assert.True(soft.Low.MetresPerMin < soft.High.MetresPerMin && hard.High.MetresPerMin <= soft.Low.MetresPerMin);
+        }
+    }
+
     /// <summary>No choice of fewer grits keeps the ratio: against trying every choice.</summary>
     [Fact]
     public void The_ladder_is_the_shortest()

@@ -27,10 +27,7 @@ public sealed record HiredCut(string Name, string Words, Length Kerf, Length Lea
 
     private static ImmutableArray<HiredCut> Read()
     {
-        using var stream = typeof(HiredCut).Assembly.GetManifestResourceStream("cutting-services.csv") ?? throw new InvalidOperationException("cutting-services.csv is missing from the program");
-        using var reader = new System.IO.StreamReader(stream);
-        var rows = reader.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Skip(1).Select(l => l.Split(','));
-        return [.. rows.Select(c => new HiredCut(c[0], c[1], Mm(c[2]), Mm(c[3]), Mm(c[4]), Mm(c[5]), c[6] == "1"))];
+        return [.. DataRows.Of("cutting-services.csv").Select(c => new HiredCut(c[0], c[1], Mm(c[2]), Mm(c[3]), Mm(c[4]), Mm(c[5]), c[6] == "1"))];
 
         static Length Mm(string text) => Length.OfMm(double.Parse(text, CultureInfo.InvariantCulture));
     }

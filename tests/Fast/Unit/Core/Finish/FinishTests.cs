@@ -11,6 +11,8 @@ public class FinishTests
 {
     private static Results Of(string example) => OpenWork.Of(Repository.Path("examples", example + ".plan.toml"), null).Value.WorkUp();
 
+    private static Checked<FinishPlan> Finished(Results r) => FinishSteps.Of(r, new FinishWanted(null, null), RoughCuts.Of(r, new RoughCutWanted(null, null)));
+
     /// <summary>A second print of the FEPA sizes, an abrasive maker's comparison chart of P grades: within 5 % of the list of the standard.</summary>
     [Theory]
     [InlineData(50, 326)]
@@ -68,6 +70,47 @@ public class FinishTests
         Assert.True(GritLadder.Of(all, GritLadder.MirrorRatio).Length > 6);
     }
 
+    /// <summary>Printed roughness lies in the range: a table of stainless finishes (P120 3, P180 2, P240 1.50 and 0.45, P320 0.75, P500 0.40 µm; CAMI 80 1.65, 180 0.62, 320 0.25) and charts of two suppliers.</summary>
+    [Theory]
+    [InlineData(GritSeries.FepaP, 120, 3)]
+    [InlineData(GritSeries.FepaP, 180, 2)]
+    [InlineData(GritSeries.FepaP, 240, 1.5)]
+    [InlineData(GritSeries.FepaP, 240, 0.45)]
+    [InlineData(GritSeries.FepaP, 320, 0.75)]
+    [InlineData(GritSeries.FepaP, 500, 0.4)]
+    [InlineData(GritSeries.Cami, 80, 1.65)]
+    [InlineData(GritSeries.Cami, 180, 0.62)]
+    [InlineData(GritSeries.Cami, 320, 0.25)]
+    [InlineData(GritSeries.FepaP, 36, 6)]
+    [InlineData(GritSeries.FepaP, 80, 1.8)]
+    [InlineData(GritSeries.FepaP, 220, 0.8)]
+    [InlineData(GritSeries.FepaP, 1000, 0.2)]
+    [InlineData(GritSeries.FepaP, 2000, 0.1)]
+    public void Roughness_as_printed(GritSeries series, double number, double ra)
+    {
+        var (low, high) = GritRoughness.Ra(GritScale.Micron(new Grit(series, number))!.Value)!.Value;
+        Assert.InRange(ra, low, high);
+    }
+
+    /// <summary>Machinery's Handbook, 31st ed., abrasive belts: steel P24 to P60 4000 to 6500 ft/min, P80 to P150 4500 to 7000; stainless P50 to P80 3500 to 5000, P150 to P280 4500 to 5500.</summary>
+    [Theory]
+    [InlineData("skeleton-hatchet", 36, 4000, 6500)]
+    [InlineData("skeleton-hatchet", 120, 4500, 7000)]
+    [InlineData("kitchen-knife", 60, 3500, 5000)]
+    [InlineData("kitchen-knife", 220, 4500, 5500)]
+    public void Belt_speed_as_printed(string example, double number, double low, double high)
+    {
+        var speed = BeltSpeed.Of(Of(example).Steel, GritScale.Micron(new Grit(GritSeries.FepaP, number))!.Value, isHard: false);
+        Assert.Equal((low, high), (Math.Round(speed.Low.FeetPerMin), Math.Round(speed.High.FeetPerMin)));
+    }
+
+    [Fact]
+    public void A_shop_without_a_listed_grain_is_told_so()
+    {
+        var r = Of("paring-knife");
+        Assert.Contains("no belt or paper", Finished(r with { Shop = r.Shop with { Papers = [], Belts = [new Belt("dust", 4800, null, null)] } }).Faults[0].Message, StringComparison.Ordinal);
+    }
+
     /// <summary>EN 1993-1-2: 439.8 J/(kg·K) at 20 °C, 487.6 at 100 °C, 530 at 200 °C.</summary>
     [Theory]
     [InlineData(20, 439.8)]
@@ -116,7 +159,7 @@ public class FinishTests
         foreach (var name in new[] { "skeleton-hatchet", "kitchen-knife", "paring-knife" })
         {
             var r = Of(name);
-            var f = FinishSteps.Of(r, new FinishWanted(null, null)).Value;
+            var f = Finished(r).Value;
             Assert.Equal(r.Plan.Bevel!.EdgeFinished.Mm, f.Steps[^1].Edge!.Value.Mm, 1e-9);
             Assert.Equal(r.Plan.Bevel.Ground == GroundWhen.BeforeHardening, f.Steps.Any(s => s.Stage == FinishStage.Soft));
             foreach (var (a, b) in f.Steps.Zip(f.Steps.Skip(1)).Where(p => p.First.Stage == p.Second.Stage))
@@ -131,7 +174,7 @@ public class FinishTests
     public void A_bevel_ground_hard_leaves_its_share_to_the_ladder()
     {
         var r = Of("kitchen-knife");
-        var f = FinishSteps.Of(r, new FinishWanted(null, null)).Value;
+        var f = Finished(r).Value;
         var all = (r.Stages[2].Mass!.Value - r.Stages[4].Mass!.Value).Grams;
 
         // the bevel covers the blade, about half of the face; the ladder takes 0.18 mm of it, both faces
@@ -142,7 +185,7 @@ public class FinishTests
     public void Bevel_and_ladder_together_take_what_the_plan_takes()
     {
         var r = Of("skeleton-hatchet");
-        var f = FinishSteps.Of(r, new FinishWanted(null, null)).Value;
+        var f = Finished(r).Value;
         var soft = f.Steps.Where(s => s.Stage == FinishStage.Soft).Sum(s => s.Grams!.Value);
         Assert.Equal((r.Stages[2].Mass!.Value - r.Stages[3].Mass!.Value).Grams, soft, 1e-6);
     }
@@ -153,7 +196,7 @@ public class FinishTests
         const string Log = GrindingLogReader.Heading + "\n2026-05-01,spring,Ceramic p36,12,360,30,0.5\n2026-07-01,summer,ceramic P36,12,480,30,0.5\n2026-10-01,autumn,ceramic P36,12,420,30,0.5\n,autumn,P400 paper,12,,120,\n";
         var r = Of("skeleton-hatchet");
         var logged = r with { Shop = r.Shop with { GrindingLog = GrindingLogReader.Read(Log, "grinding.csv").Value.Entries } };
-        var steps = FinishSteps.Of(logged, new FinishWanted(null, null)).Value.Steps;
+        var steps = Finished(logged).Value.Steps;
         Assert.Equal(steps[0].Grams!.Value / 14, steps[0].Minutes!.Value, 1e-9);
         Assert.Equal(steps[0].Grams!.Value / 840, steps[0].Belts!.Value, 1e-9);
         Assert.Contains("3 batches", steps[0].TimeSays, StringComparison.Ordinal);
@@ -193,6 +236,6 @@ public class FinishTests
     {
         var r = Of("skeleton-hatchet");
         var thin = r with { Plan = r.Plan with { Bevel = r.Plan.Bevel! with { EdgeBeforeHardening = Length.OfMm(0.6) } } };
-        Assert.Contains(FinishSteps.Of(thin, new FinishWanted(null, null)).Value.Notes, n => n.Contains("leave the edge", StringComparison.Ordinal));
+        Assert.Contains(Finished(thin).Value.Notes, n => n.Contains("leave the edge", StringComparison.Ordinal));
     }
 }
