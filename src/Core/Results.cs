@@ -28,6 +28,9 @@ public sealed record Results(
     ImmutableArray<WorkStep> Order,
     ImmutableArray<Finding> Findings)
 {
+    /// <summary>Mass and balance at one stage; null for one the plan does not come to.</summary>
+    public StageFigures? At(Stage stage) => Stages.FirstOrDefault(s => s.Stage == stage);
+
     /// <summary>What each hole takes on which machine.</summary>
     public DrillPlan Drilling { get; init; } = DrillPlan.None;
 

@@ -74,6 +74,12 @@ public sealed record SheetRequest(
     /// <summary>What is asked of the rough cuts.</summary>
     public RoughCutWanted RoughCut { get; init; } = new(null, null);
 
+    /// <summary>The rough cuts, worked out when first looked at; null: by each sheet that needs them.</summary>
+    public Lazy<Checked<RoughCutPlan>>? SawnFirst { get; init; }
+
+    /// <summary>The rough cuts asked for.</summary>
+    internal Checked<RoughCutPlan> RoughCuts => SawnFirst?.Value ?? Core.RoughCuts.Of(Results, RoughCut);
+
     /// <summary>Sheets in the packet; 0 until they are counted.</summary>
     public int SheetCount { get; init; }
 }

@@ -32,8 +32,8 @@ public static class BevelText
     {
         var (r, n) = a;
         var units = r.Shop.Show;
-        var lines = n.Wheels.Select(v => $"{v.Name}, {BevelWords.Fine(v.Diameter, units)}: {BevelWords.Verdict(v, r.Plan.Stock.Thickness, r.Plan.Bevel!.EdgeFinished, units)}");
-        return [.. lines, .. BevelWords.Change(n, r, units) is { Length: > 0 } change ? [change] : Array.Empty<string>()];
+        var lines = n.Wheels.Select(v => $"{v.Name}, {BevelWords.Fine(v.Diameter, units)}: {BevelWords.Verdict(v, r.Plan.Bevel!.EdgeFinished, units)}");
+        return [.. lines, .. BevelWords.Change(n, units) is { Length: > 0 } change ? [change] : Array.Empty<string>()];
     }
 
     /// <summary>How thick to leave the edge; empty when not asked.</summary>
@@ -48,6 +48,6 @@ public static class BevelText
         var (r, n) = a;
         if (r.Plan.Bevel!.SharpenPerSide is not { } s) return "";
         var units = r.Shop.Show;
-        return $"Sharpen at {BevelWords.Angle(s, r.Plan.Bevel.OneSided)}{(n.Facet is { } f ? ": " + BevelWords.Facet(f, units) : ": flatter than the bevel, no facet forms")}{(n.BlockHeight is { } b ? $"; spine {BevelWords.Fine(b, units)} over the stone where the blade is {BevelWords.Fine(n.BladeHeight, units)} high" : "")}.";
+        return $"Sharpen at {BevelWords.Angle(s, r.Plan.Bevel.OneSided)}{(n.Facet is { } f ? ": " + BevelWords.Facet(f, units) : ": flatter than the bevel, no facet forms")}{(n.BlockHeight is { } b ? $"; spine {BevelWords.Fine(b, units)} over the stone where the blade is {BevelWords.Fine(n.Table.BladeHeight, units)} high" : "")}.";
     }
 }

@@ -11,6 +11,9 @@ public static class FinishText
     /// <summary>Cautions.</summary>
     public static string Caution => FinishWords.Caution;
 
+    /// <summary>Where the figures come from.</summary>
+    public static string Sources => FinishWords.Sources;
+
     /// <summary>How one knows that a step is done.</summary>
     public static string DoneWhen => FinishWords.DoneWhen;
 

@@ -71,7 +71,7 @@ public static class PlanBevels
         }
 
         var (stock, edge) = (Size("--stock", tried.Stock, r.Plan.Stock.Thickness), Size("--edge", tried.Edge, bevel.EdgeFinished));
-        var height = Size("--height", tried.Height, Length.OfMm(n.Table.Stations.Max(s => s.Height.Mm)));
+        var height = Size("--height", tried.Height, n.Table.Highest);
         Angle? angle = null;
         if (!string.IsNullOrWhiteSpace(tried.Angle))
         {
@@ -86,7 +86,7 @@ public static class PlanBevels
         if (angle is not { } a)
         {
             var is2 = BevelAngle.Of(stock.Mm, edge.Mm, height.Mm, one);
-            var wheel = bevel.Grind == Grind.Hollow ? $"; least wheel {BevelText.Fine(WheelVerdict.LeastDiameter(stock, edge, height), units)}" : "";
+            var wheel = bevel.Grind == Grind.Hollow ? $"; least wheel {BevelText.Fine(WheelVerdict.LeastDiameter(stock, edge, height, one), units)}" : "";
             return Checked<BevelWhat>.Good(new BevelWhat($"{BevelText.Fine(height, units)} high, edge {BevelText.Fine(edge, units)}, stock {BevelText.Fine(stock, units)}: {BevelText.Angle(is2, one)}{wheel}."));
         }
 
@@ -96,7 +96,9 @@ public static class PlanBevels
     }
 
     /// <summary>The same as JSON; names are stable between versions.</summary>
-    public static string Json(BevelsAnswer answer) => JsonText.Of(w =>
+    /// <param name="answer">The numbers.</param>
+    /// <param name="tried">What follows from what was tried; null when nothing was.</param>
+    public static string Json(BevelsAnswer answer, BevelWhat? tried = null) => JsonText.Of(w =>
     {
         var (r, n) = answer;
         w.WriteString("name", r.Plan.Name);
@@ -153,8 +155,9 @@ public static class PlanBevels
             w.Number("facet_face_mm", n.Facet?.FaceMm);
             w.Number("shoulder_mm", n.Facet?.ShoulderMm);
             w.Number("spine_over_stone_mm", n.BlockHeight?.Mm);
-            w.Number("blade_height_mm", n.BladeHeight.Mm);
+            w.Number("blade_height_mm", n.Table.BladeHeight.Mm);
         });
+        if (tried is not null) w.WriteString("tried", tried.Says);
         w.List("notes", n.Notes.Select(x => x), x => w.WriteString("note", x));
     });
 

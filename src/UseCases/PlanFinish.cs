@@ -27,7 +27,7 @@ public static class PlanFinish
 
     /// <summary>The same for a plan that is worked up already.</summary>
     internal static Checked<FinishAnswer> Of(Results results, FinishRequest request)
-        => Read(request).Then(wanted => FinishSteps.Of(results, wanted)).Then(f => Checked<FinishAnswer>.Good(new FinishAnswer(results, f)));
+        => Read(request).Then(wanted => FinishSteps.Of(results, wanted, RoughCuts.Of(results, new RoughCutWanted(null, null)))).Then(f => Checked<FinishAnswer>.Good(new FinishAnswer(results, f)));
 
     /// <summary>What is asked, understood.</summary>
     internal static Checked<FinishWanted> Read(FinishRequest request)

@@ -83,11 +83,12 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
             scale = PrintScale.After(remembered, m.Across, m.Along);
         }
 
+        var cuts = RoughCut ?? new(null, null);
         var finish = PlanFinish.Read(Finish ?? new FinishRequest(null, null));
         if (!finish.IsGood) return Checked<SheetRequest>.Bad(finish.Faults);
         var bevels = PlanBevels.Read(Bevels ?? new BevelsRequest(), results.Plan.Units);
         if (!bevels.IsGood) return Checked<SheetRequest>.Bad(bevels.Faults);
-        var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))), RoughCut = RoughCut ?? new(null, null), Finish = finish.Value, Bevels = bevels.Value };
+        var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))), RoughCut = cuts, SawnFirst = new(() => RoughCuts.Of(results, cuts)), Finish = finish.Value, Bevels = bevels.Value };
         if (Planned is not null) return Checked<SheetRequest>.Good(request with { Stock = Planned });
         return Stock is null ? Checked<SheetRequest>.Good(request) : PlanStock.Of(work, results, Stock).Then(s => Checked<SheetRequest>.Good(request with { Stock = s.Stock }));
     }

@@ -29,7 +29,7 @@ internal static class BevelsCommand
             var tried = new BevelTried(p.GetValue(angle), p.GetValue(height), p.GetValue(edge), p.GetValue(stock));
             var what = tried.IsAsked && !answer.Value.Bevels.Table.Stations.IsEmpty ? PlanBevels.Try(answer.Value, tried) : null;
             if (what is { IsGood: false }) return Says.Faults(what.Faults);
-            if (p.GetValue(json)) Says.Text(PlanBevels.Json(answer.Value));
+            if (p.GetValue(json)) Says.Text(PlanBevels.Json(answer.Value, what?.Value));
             else if (what is not null) Says.Line(what.Value.Says);
             else Tell(answer.Value);
             return ExitCode.Answered;
@@ -52,7 +52,7 @@ internal static class BevelsCommand
         Says.Line("Scribe: " + BevelText.Scribe(n.Scribe, one, units));
         if (n.ScribeMeasured is { } m) Says.Line("As measured: " + BevelText.Scribe(m, one, units));
         foreach (var g in BevelText.Grams(answer)) Says.Line(g);
-        foreach (var w in BevelText.Wheels(answer)) Says.Line("Wheel: " + w);
+        foreach (var w in BevelText.Wheels(answer)) Says.Line(w);
         foreach (var line in new[] { BevelText.Advice(n, units), BevelText.Sharpening(answer) }.Where(l => l.Length > 0)) Says.Line(line);
         foreach (var note in n.Notes) Says.Line(note);
         Says.Line(BevelText.Caution);

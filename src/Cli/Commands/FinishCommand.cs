@@ -74,6 +74,7 @@ internal static class FinishCommand
 
         if (f.Notes.Length > 0) Says.Line();
         foreach (var n in f.Notes) Says.Line(n);
+        Says.Line(FinishText.Sources);
         Says.Line(FinishText.Caution);
     }
 }

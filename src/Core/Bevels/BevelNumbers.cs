@@ -32,7 +32,6 @@ public readonly record struct ScribeLines(Length Stock, Length Edge, Length From
 /// <param name="HardPerSideGrams">Steel to take off each face after it, g.</param>
 /// <param name="Facet">The sharpened facets; null when no angle is said.</param>
 /// <param name="BlockHeight">How high the spine lies over the stone at the sharpening angle where the blade is highest.</param>
-/// <param name="BladeHeight">That height of the blade.</param>
 /// <param name="Notes">What to know, in words.</param>
 public sealed record BevelNumbers(
     BevelTable Table,
@@ -45,7 +44,6 @@ public sealed record BevelNumbers(
     double? HardPerSideGrams,
     EdgeFacet? Facet,
     Length? BlockHeight,
-    Length BladeHeight,
     ImmutableArray<string> Notes)
 {
     /// <summary>The numbers, or why there are none.</summary>
@@ -62,39 +60,50 @@ public sealed record BevelNumbers(
 
         var notes = new List<string>();
         if (table.Stations.IsEmpty) notes.Add("The bevel is under 1 mm high at every station.");
-        var height = table.Stations.IsEmpty ? Length.Zero : Length.OfMm(table.Stations.Max(s => s.Height.Mm));
-        var blade = table.Stations.IsEmpty ? Length.Zero : Length.OfMm(table.Stations.Max(s => s.Spine.Mm));
+        var (height, blade) = (table.Highest, table.BladeHeight);
         var wheels = bevel.Grind == Grind.Hollow && height.Mm > 0 ? WheelVerdict.All(r, height) : [];
         if (wanted.Wheel is { } asked && height.Mm > 0)
         {
             if (!(asked.Mm is >= 5 and <= 5000)) return Bad($"{Shown.Both(asked)} is no diameter of a wheel", "give one from 5 mm to 5 m");
-            wheels = [.. wheels, WheelVerdict.Of("asked for", asked, r.Plan.Stock.Thickness, bevel.EdgeFinished, height)];
+            wheels = [.. wheels, WheelVerdict.Of("asked for", asked, r.Plan.Stock.Thickness, bevel.EdgeFinished, height, bevel.OneSided)];
         }
 
-        if (bevel.IsFull && bevel.Grind == Grind.Flat && table.Range is { } range && range.Steepest.Degrees - range.Flattest.Degrees > 0.3) notes.Add($"The angle changes from {Shown.PerSide(range.Flattest)} to {Shown.PerSide(range.Steepest)} along the edge: a jig of one angle does not follow. Grind free to the thicknesses of the stations, or taper the spine.");
+        if (bevel.IsFull && bevel.Grind == Grind.Flat && table.WantsManyAngles && table.Range is { } range) notes.Add($"The angle changes from {Shown.PerSide(range.Flattest)} to {Shown.PerSide(range.Steepest)} along the edge: a jig of one angle does not follow. Grind free to the thicknesses of the stations, or taper the spine.");
         if (r.Plan.DistalTaper is not null || r.Plan.TangTaper is not null) notes.Add("The faces are tapered: scribe each station for its own thickness, before the taper is ground from the face of the bar, after it from the middle line.");
         if (bevel.Grind == Grind.Convex) notes.Add("Angles of the convex bevel are those of the straight line from edge to shoulder; at the edge itself it is about twice as steep.");
         if (bevel.Grind == Grind.Hollow) notes.Add("Angles of the hollow bevel are those of the straight line from edge to shoulder.");
         if (bevel.OneSided) notes.Add("One face is ground: the angle per side is the whole angle.");
-        var steep = table.Range?.Flattest ?? Angle.OfDegrees(0);
-        EdgeFacet? facet = bevel.SharpenPerSide is { } s ? EdgeBevel.Of(bevel.EdgeFinished.Mm * (bevel.OneSided ? 2 : 1), s, bevel.Grind == Grind.Hollow && bevel.Wheel is { } w ? new HollowFace(r.Plan.Stock.Thickness.Mm, bevel.EdgeFinished.Mm, height.Mm, 0.5 * w.Mm).EdgeSlope : steep) : null;
+        EdgeFacet? facet = bevel.SharpenPerSide is { } s ? EdgeBevel.Of(bevel.EdgeFinished.Mm, s, SlopeAtEdge(), bevel.OneSided) : null;
         return Checked<BevelNumbers>.Good(new BevelNumbers(
             table,
             ScribeLines.Of(r.Plan.Stock.Thickness, edge, bevel.OneSided),
             wanted.Measured is { } bar ? ScribeLines.Of(bar, edge, bevel.OneSided) : null,
             wheels,
-            wheels.IsEmpty ? null : WheelVerdict.LeastDiameter(r.Plan.Stock.Thickness, bevel.EdgeFinished, height),
+            wheels.IsEmpty ? null : WheelVerdict.LeastDiameter(r.Plan.Stock.Thickness, bevel.EdgeFinished, height, bevel.OneSided),
             bevel.Ground == GroundWhen.BeforeHardening ? EdgeForHardening.Of(r, wanted.IsProtected) : null,
             PerSide(Stage.Drilled, Stage.BeforeHardening),
             PerSide(Stage.BeforeHardening, Stage.Finished),
             facet,
             bevel.SharpenPerSide is { } at ? Length.OfMm(BevelAngle.LiftMm(blade.Mm, at)) : null,
-            blade,
             [.. notes]));
+
+        // a face ground alone rises as much as the two faces of a bevel twice as thick
+        Angle SlopeAtEdge()
+        {
+            var (stock, edge) = (r.Plan.Stock.Thickness.Mm * (bevel.OneSided ? 2 : 1), bevel.EdgeFinished.Mm * (bevel.OneSided ? 2 : 1));
+            return bevel switch
+            {
+                _ when height.Mm <= 0 => Angle.OfDegrees(0),
+                { Grind: Grind.Hollow, Wheel: { } wheel } => new HollowFace(stock, edge, height.Mm, 0.5 * wheel.Mm).EdgeSlope,
+                { Grind: Grind.Convex, Radius: { } radius } => ConvexFace.EdgeSlope(0.5 * (stock - edge), height.Mm, radius.Mm),
+                { Grind: Grind.Convex } => ConvexFace.EdgeSlope(0.5 * (stock - edge), height.Mm),
+                _ => table.Range!.Value.Flattest,
+            };
+        }
 
         double? PerSide(Stage from, Stage to)
         {
-            if (r.Stages.FirstOrDefault(x => x.Stage == from)?.Mass is not { } a || r.Stages.FirstOrDefault(x => x.Stage == to)?.Mass is not { } b) return null;
+            if (r.At(from)?.Mass is not { } a || r.At(to)?.Mass is not { } b) return null;
             var grams = (a - b).Grams / (bevel.OneSided ? 1 : 2);
             return grams > 0.05 ? grams : null;
         }

@@ -41,6 +41,18 @@ public sealed record BevelStation(
 /// <param name="Plunge">Ends of the plunge line on the outline, plan's axes, mm; null without one.</param>
 public sealed record BevelTable(ImmutableArray<BevelStation> Stations, (Point A, Point B)? Plunge)
 {
+    /// <summary>Spread of angles along the edge above which a jig of one angle does not follow, degrees per side; common practice.</summary>
+    public const double JigDegrees = 0.3;
+
+    /// <summary>Whether the angles differ too much for a jig of one angle.</summary>
+    public bool WantsManyAngles => Range is { } r && r.Steepest.Degrees - r.Flattest.Degrees > JigDegrees;
+
+    /// <summary>Greatest height of the bevel; 0 without stations.</summary>
+    public Length Highest => Length.OfMm(Stations.Select(s => s.Height.Mm).DefaultIfEmpty(0).Max());
+
+    /// <summary>Greatest distance from edge to spine; 0 without stations.</summary>
+    public Length BladeHeight => Length.OfMm(Stations.Select(s => s.Spine.Mm).DefaultIfEmpty(0).Max());
+
     /// <summary>Flattest and steepest finished angle; null without stations.</summary>
     public (Angle Flattest, Angle Steepest)? Range => Stations.IsEmpty ? null : (Angle.OfRadians(Stations.Min(s => s.FinishedAngle.Radians)), Angle.OfRadians(Stations.Max(s => s.FinishedAngle.Radians)));
 }
@@ -72,13 +84,6 @@ public static class BevelStations
     {
         if (EdgeSpan.Of(r.Plan, r.Piece) is not { } edge) return null;
         return Of(r, edge, planXMm.Select(x => Passing(edge.Path, x)).OfType<(Point, Point)>());
-    }
-
-    /// <summary>Finished thickness at a height above the edge of a station, not sharpened, mm.</summary>
-    public static double FinishedMm(Plan plan, BevelStation s, double upMm)
-    {
-        var law = GrindProfile.Finished(plan) with { SharpenTangent = 0 };
-        return new FaceAlong(law, s.Foot.X, s.Inward.X, law.FlatTangent is null ? s.Height.Mm : double.PositiveInfinity).At(upMm);
     }
 
     private static BevelTable? Of(Results r, EdgeSpan edge, IEnumerable<(Point Foot, Point Along)> places)

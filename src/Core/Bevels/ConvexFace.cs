@@ -15,6 +15,10 @@ public static class ConvexFace
     /// <summary>Height for a radius and a slope at the edge, mm.</summary>
     public static double HeightMm(double radiusMm, Angle edgeSlope) => radiusMm * Math.Sin(edgeSlope.Radians);
 
+    /// <summary>Slope per side at the edge of a bulge of a radius, through edge and shoulder: the lean of the straight line between them and asin(c / 2R).</summary>
+    public static Angle EdgeSlope(double riseMm, double heightMm, double radiusMm)
+        => Angle.OfRadians(Math.Atan2(riseMm, heightMm) + Math.Asin(Math.Min(1, Math.Sqrt((heightMm * heightMm) + (riseMm * riseMm)) / (2 * radiusMm))));
+
     /// <summary>Slope per side at the edge.</summary>
     public static Angle EdgeSlope(double riseMm, double heightMm) => Angle.OfRadians(2 * Math.Atan2(riseMm, heightMm));
 }

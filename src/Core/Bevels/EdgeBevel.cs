@@ -16,12 +16,14 @@ public static class EdgeBevel
     /// <param name="edgeMm">Thickness at the edge before sharpening.</param>
     /// <param name="sharpen">Sharpening angle per side.</param>
     /// <param name="bevel">Slope of the bevel per side at the edge.</param>
-    public static EdgeFacet? Of(double edgeMm, Angle sharpen, Angle bevel)
+    /// <param name="oneSided">One face ground and sharpened, the other left flat.</param>
+    public static EdgeFacet? Of(double edgeMm, Angle sharpen, Angle bevel, bool oneSided = false)
     {
+        var sides = oneSided ? 1 : 2;
         var rise = Math.Tan(sharpen.Radians) - Math.Tan(bevel.Radians);
         if (!(rise > 1e-9)) return null;
-        var y = 0.5 * edgeMm / rise;
-        return new EdgeFacet(y, y / Math.Cos(sharpen.Radians), 2 * y * Math.Tan(sharpen.Radians));
+        var y = edgeMm / (sides * rise);
+        return new EdgeFacet(y, y / Math.Cos(sharpen.Radians), sides * y * Math.Tan(sharpen.Radians));
     }
 
     /// <summary>Thickness at the edge once so much of it has been sharpened away, mm.</summary>

@@ -55,7 +55,7 @@ public static class EdgeFindings
 
         var height = bevel.Height?.Mm ?? (span is null ? 0 : BevelFindings.Depths(r, span).DefaultIfEmpty(0).Max());
         if (height <= 0) yield break;
-        var angle = Angle.OfRadians(Math.Atan((r.Plan.Stock.Thickness - bevel.EdgeFinished).Mm / ((bevel.OneSided ? 1 : 2) * height)));
+        var angle = BevelAngle.Of(r.Plan.Stock.Thickness.Mm, bevel.EdgeFinished.Mm, height, bevel.OneSided);
         if (sharpen.Radians > angle.Radians + 1e-9) yield break;
         yield return new Finding(
             FindingCodes.SharpeningFlatterThanBevel,

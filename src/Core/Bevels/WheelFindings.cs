@@ -5,18 +5,15 @@ namespace Tangwright.Core;
 /// <summary>Can the bevel be ground as planned: the wheel of a hollow, a jig of one angle?</summary>
 public static class WheelFindings
 {
-    /// <summary>Spread of angles along the edge above which a jig of one angle does not follow, degrees per side; common practice.</summary>
-    public const double JigDegrees = 0.5;
-
     /// <summary>A wheel that leaves the steel behind the edge thinner than the edge.</summary>
     public static IEnumerable<Finding> Wheel(Results r)
     {
-        if (r.Plan.Bevel is not { Grind: Grind.Hollow, OneSided: false, Wheel: { } wheel, Height: { } height } bevel || bevel.EdgeFinished >= r.Plan.Stock.Thickness) yield break;
+        if (r.Plan.Bevel is not { Grind: Grind.Hollow, Wheel: { } wheel, Height: { } height } bevel || bevel.EdgeFinished >= r.Plan.Stock.Thickness) yield break;
         var (stock, edge) = (r.Plan.Stock.Thickness, bevel.EdgeFinished);
-        var v = WheelVerdict.Of("", wheel, stock, edge, height);
+        var v = WheelVerdict.Of("", wheel, stock, edge, height, bevel.OneSided);
         if (v.Answer is WheelAnswer.Good or WheelAnswer.GoodWithNote) yield break;
-        var least = Length.OfMm(Math.Ceiling(WheelVerdict.LeastDiameter(stock, edge, height).Mm));
-        var lower = PlanStep.SizeDown(v.MostHeight(stock, edge).Mm, r.Plan.Units);
+        var least = Length.OfMm(Math.Ceiling(WheelVerdict.LeastDiameter(stock, edge, height, bevel.OneSided).Mm));
+        var lower = PlanStep.SizeDown(v.MostHeight.Mm, r.Plan.Units);
         yield return new Finding(
             FindingCodes.WheelTooSmall,
             v.Answer == WheelAnswer.Thin ? Severity.Warning : Severity.Error,
@@ -42,7 +39,7 @@ public static class WheelFindings
     public static IEnumerable<Finding> Jig(Results r)
     {
         if (r.Plan.Bevel is not { Grind: Grind.Flat } bevel || !bevel.IsFull || bevel.EdgeFinished >= r.Plan.Stock.Thickness || r.Plan.Edge is null) yield break;
-        if (BevelStations.Of(r)?.Range is not { } range || range.Steepest.Degrees - range.Flattest.Degrees <= JigDegrees) yield break;
+        if (BevelStations.Of(r) is not { WantsManyAngles: true, Range: { } range }) yield break;
         yield return new Finding(
             FindingCodes.JigCannotFollow,
             Severity.Note,
@@ -50,7 +47,7 @@ public static class WheelFindings
             null,
             $"To the spine the bevel leans from {Shown.PerSide(range.Flattest)} to {Shown.PerSide(range.Steepest)} along the edge: a jig of one angle does not follow.",
             $"{Shown.Number(range.Steepest.Degrees - range.Flattest.Degrees, 2)}° per side apart",
-            $"{Shown.Number(JigDegrees, 1)}° per side ({SourceTag.CommonPractice})",
+            $"{Shown.Number(BevelTable.JigDegrees, 1)}° per side ({SourceTag.CommonPractice})",
             "geometry",
             "grind free to the thicknesses of the stations, taper the spine, or plan one angle: angle_per_side instead of height");
     }

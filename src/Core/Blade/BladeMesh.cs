@@ -54,7 +54,7 @@ public sealed record BladeMesh(Stage Stage, TriangleMesh Solid, ImmutableArray<B
         var solid = lifted.Solid(piece.Outer.Bounds);
         if (solid.OpenSides > 0 || solid.Collapsed > 0) return Checked<BladeMesh>.Bad(Touching);
         var broken = stage is Stage.BeforeHardening or Stage.Finished ? BrokenEdgeSteel.Of(plan, results.Holes, results.Piece).AreaMm2 : 0;
-        var figure = results.Stages.First(s => s.Stage == stage).Volume.Mm3 + broken;
+        var figure = results.At(stage)!.Volume.Mm3 + broken;
         return Checked<BladeMesh>.Good(new BladeMesh(stage, solid, lifted.Faces, lifted.Lines, Volume.OfMm3(figure), Volume.OfMm3(broken), flat.WorstMm(lifted.FaceOf), BladePlan.ChordMm));
     }
 

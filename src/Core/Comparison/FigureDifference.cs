@@ -44,8 +44,8 @@ public sealed record FigureDifference(string Key, FigureKind Kind, double? Was, 
 
     private static IEnumerable<(string Key, FigureKind Kind, double? Value)> All(Results r)
     {
-        var finished = r.Stages.First(s => s.Stage == Core.Stage.Finished);
-        var assembled = r.Stages.FirstOrDefault(s => s.Stage == Core.Stage.Assembled);
+        var finished = r.At(Core.Stage.Finished)!;
+        var assembled = r.At(Core.Stage.Assembled);
         yield return ("assembled.mass_g", FigureKind.Mass, assembled?.Mass?.Grams);
         yield return ("assembled.balance_from_datum_mm", FigureKind.Length, assembled?.BalanceFromDatum.Mm);
         foreach (var s in r.Stages.Reverse().Where(s => s.Stage != Core.Stage.Assembled)) yield return (Stage(s.Stage) + ".mass_g", FigureKind.Mass, s.Mass?.Grams);

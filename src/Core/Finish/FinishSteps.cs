@@ -19,12 +19,16 @@ public static class FinishSteps
     private const double SameRatio = 1.18;
 
     /// <summary>The plan, or why there is none.</summary>
-    public static Checked<FinishPlan> Of(Results r, FinishWanted wanted)
+    /// <param name="r">The plan worked up.</param>
+    /// <param name="wanted">What is asked.</param>
+    /// <param name="cuts">The rough cuts, to tell what sawing first saves.</param>
+    public static Checked<FinishPlan> Of(Results r, FinishWanted wanted, Checked<RoughCutPlan> cuts)
     {
         var last = wanted.Last ?? UsualLast;
         if (GritScale.Micron(last) is not { } lastMicron || lastMicron is > 600 or < 0.5) return Bad($"{last.Words} is no grit of the lists", "write it as P400, CAMI 320, JIS 400 or \"65 um\"");
         if (wanted.Tempered is { Celsius: < 80 or > 700 } hot) return Bad($"{Shown.Number(hot.Celsius, 0)} °C is no tempering temperature", "write it between 80 and 700 °C, as \"200 C\"");
         var tools = Tools(r.Shop);
+        if (tools.Length == 0) return Bad("the shop has no belt or paper whose grain is in the lists", "write one between P12 and P3000 under [[belt]] or [papers]");
         var density = r.Steel?.Density?.Value.GramsPerCm3;
         var faceMm2 = Math.Abs(Moments.Of(r.Piece).AreaMm2);
         var ratio = GritLadder.Ratio(lastMicron);
@@ -58,7 +62,6 @@ public static class FinishSteps
         if (density is { } steel && later.Length > 0 && 2e-6 * (faceMm2 - bevelMm2) * later.Sum(d => d.Usual) * steel is > 0.5 and var flats) notes.Add($"Off the flats the grits after {hard[0].Name} take about {Shown.Number(flats, 0)} g, which the plan's weights do not count. Start the flats finer where they are clean already.");
         var temper = wanted.Tempered ?? Temperature.OfCelsius(FinishPlan.AssumedTemperC);
         var heatTool = hard.FirstOrDefault(t => t.Belt is not null);
-        var cuts = RoughCuts.Of(r, new RoughCutWanted(null, null));
         return Checked<FinishPlan>.Good(new FinishPlan(
             steps.ToImmutable(),
             last,
@@ -157,13 +160,13 @@ public static class FinishSteps
     {
         if (r.Plan.Bevel is not { } bevel) return 0;
         var isAfter = bevel.Ground == GroundWhen.AfterHardening;
-        var taken = r.Stages.First(s => s.Stage == Stage.Drilled).Volume.Mm3 - r.Stages.First(s => s.Stage == (isAfter ? Stage.Finished : Stage.BeforeHardening)).Volume.Mm3;
+        var taken = r.At(Stage.Drilled)!.Volume.Mm3 - r.At(isAfter ? Stage.Finished : Stage.BeforeHardening)!.Volume.Mm3;
         var edge = (isAfter ? bevel.EdgeFinished : bevel.EdgeBeforeHardening ?? bevel.EdgeFinished).Mm;
         return r.Plan.Stock.Thickness.Mm > edge ? Math.Min(faceMm2, 2 * taken / (r.Plan.Stock.Thickness.Mm - edge)) : 0;
     }
 
     private static double? Between(Results r, Stage from, Stage to)
-        => r.Stages.First(s => s.Stage == from).Mass is { } a && r.Stages.First(s => s.Stage == to).Mass is { } b ? Math.Max(0, (a - b).Grams) : null;
+        => r.At(from)?.Mass is { } a && r.At(to)?.Mass is { } b ? Math.Max(0, (a - b).Grams) : null;
 
     private static double Apart(double a, double b) => a > b ? a / b : b / a;
 

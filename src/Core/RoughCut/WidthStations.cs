@@ -83,7 +83,6 @@ public static class WidthStations
             return n < 2 ? 0 : hits[n - 1].Distance - hits[0].Distance;
         }
 
-        Mass? MassAt(Stage stage) => r.Stages.First(f => f.Stage == stage).Mass;
         var density = r.Steel?.Density?.Value;
         var edges = r.Outline.Perimeter.Mm * 0.5 * tolerance.Mm;
         return new WidthTable(
@@ -92,8 +91,8 @@ public static class WidthStations
             Length.OfMm(step),
             stations.ToImmutable(),
             tolerance,
-            MassAt(Stage.Profiled),
-            r.Holes.IsEmpty ? null : MassAt(Stage.Drilled),
+            r.At(Stage.Profiled)?.Mass,
+            r.Holes.IsEmpty ? null : r.At(Stage.Drilled)?.Mass,
             density is { } d ? Volume.OfMm3(edges * r.Plan.Stock.Thickness.Mm) * d : null,
             density is { } d2 ? Volume.OfMm3(r.Outline.Area.Mm2 * 0.1) * d2 : null);
     }

@@ -4,50 +4,11 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Documents;
 
-/// <summary>What the cards of the bevel share: the numbers, rows of words, boxes of caution.</summary>
+/// <summary>What the cards of the bevel share.</summary>
 internal static class BevelCards
 {
-    /// <summary>Lettering of running words, mm.</summary>
-    public const double NoteMm = 3;
-
     /// <summary>The numbers; null when there are none.</summary>
     public static BevelNumbers? Numbers(SheetRequest request) => BevelNumbers.Of(request.Results, request.Bevels) is { IsGood: true } n && !n.Value.Table.Stations.IsEmpty ? n.Value : null;
-
-    /// <summary>A heading.</summary>
-    public static FlowRow Said(string what) => new(10, (canvas, box) => canvas.Text(what, new Point(box.MinX, box.MinY + 2.2), Canvas.LargeMm, bold: true));
-
-    /// <summary>A line of words with a dot.</summary>
-    public static FlowRow Line(string text, double width, double size = Canvas.TextMm) => new(TextSpace.WrappedMm(text, width - 5, size) + 1.4, (canvas, box) =>
-    {
-        canvas.Fill(Path.Circle(new Point(box.MinX + 1.5, box.MaxY - 2.9), 0.7));
-        canvas.Wrapped(text, new Point(box.MinX + 5, box.MaxY - 0.6), width - 5, size);
-    });
-
-    /// <summary>A ticked row with a large figure and small words under it.</summary>
-    public static FlowRow Big(string what, string figure, string more, double width) => new(Math.Max(15, 10.5 + TextSpace.WrappedMm(more, width - 12, NoteMm)), (canvas, box) =>
-    {
-        canvas.TickBox(box.MinX, box.MaxY - 7);
-        var drawn = canvas.Text(what, new Point(box.MinX + 10, box.MaxY - 8.5), Canvas.TextMm);
-        canvas.Fitted(figure, new Point(drawn.MaxX + 3, box.MaxY - 9.3), box.MaxX - drawn.MaxX - 3, Canvas.HeadingMm, bold: true);
-        canvas.Wrapped(more, new Point(box.MinX + 10, box.MaxY - 10.6), width - 12, NoteMm);
-        canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
-    });
-
-    /// <summary>Words in a frame.</summary>
-    public static FlowRow Boxed(string text, double width)
-    {
-        var lines = TextSpace.Lines(text, width - 4, NoteMm, bold: false, mostLines: 14);
-        var height = (lines.Length * TextSpace.LineMm(NoteMm)) + 3;
-        return new FlowRow(height + 4, (canvas, box) =>
-        {
-            canvas.Frame4(new Box(box.MinX, box.MaxY - height - 2, box.MaxX, box.MaxY - 2), Pen.Wide);
-            canvas.Wrapped(text, new Point(box.MinX + 2, box.MaxY - 3), width - 4, NoteMm, mostLines: 14);
-        });
-    }
-
-    /// <summary>A table.</summary>
-    public static FlowRow Table(string title, ImmutableArray<Column> columns, IReadOnlyCollection<ImmutableArray<string>> rows, double width, double rowMm = 6.2) => new(TextTable.HeightMm(rows.Count, head: true, rowMm) + 5, (canvas, box) =>
-        TextTable.Draw(canvas, new Point(box.MinX, box.MaxY - 3), width, title, columns, rows, rowMm));
 }
 
 /// <summary>The scribe card: height gauge settings for the bar as sold and as measured, stations of plunge and shoulder.</summary>
@@ -71,16 +32,16 @@ public static class ScribeCard
         var (r, units) = (request.Results, request.Units);
         var bevel = r.Plan.Bevel!;
         var soft = bevel.Ground == GroundWhen.BeforeHardening;
-        yield return BevelCards.Said("Height gauge, on the rim of the edge");
+        yield return CardRows.Said("Height gauge, on the rim of the edge");
         foreach (var (s, what) in new[] { (n.Scribe, "bar as sold"), (n.ScribeMeasured ?? default, "bar as measured") }.Where(x => x.Item1.Stock.Mm > 0))
         {
-            yield return BevelCards.Big(what, BevelWords.Gauge(s.FromFace, units), bevel.OneSided
+            yield return CardRows.Big(what, BevelWords.Gauge(s.FromFace, units), bevel.OneSided
                 ? $"from the face that stays flat, one line. The bar is {BevelWords.Fine(s.Stock, units)}."
                 : $"from each face, turned over for the second line: {BevelWords.Fine(s.Edge, units)} stays between them{(soft ? " for hardening" : ", the finished edge")}. The bar is {BevelWords.Fine(s.Stock, units)}; the middle line is at {BevelWords.Gauge(s.Centre, units)}.", width);
         }
 
         if (!bevel.OneSided) yield return Steps(n.Scribe, units, width);
-        yield return BevelCards.Said("On both faces, square to the edge");
+        yield return CardRows.Said("On both faces, square to the edge");
         var bench = r.Bench;
         string At(Point p)
         {
@@ -88,15 +49,15 @@ public static class ScribeCard
             return $"{FigureText.Size(Length.OfMm(b.X), units, brief: true)}; {FigureText.Size(Length.OfMm(b.Y), units, brief: true)}";
         }
 
-        yield return BevelCards.Table(
+        yield return CardRows.Table(
             $"Along from the {bench.AlongFrom}, across from the {bench.AcrossFrom}; the back face is its mirror",
             [new("", 0.07), new("edge: along; across", 0.36), new("shoulder: along; across", 0.36), new("height", 0.21)],
             [.. n.Table.Stations.Select(s => ImmutableArray.Create(s.Name, At(s.Foot), At(s.Shoulder), BevelWords.Fine(s.Height, units)))],
             width);
-        if (n.Table.Plunge is { } plunge) yield return BevelCards.Line($"Plunge line on both faces, from {At(plunge.A)} to {At(plunge.B)}: square it over with a file guide; both faces within 0.5 mm (0.020 in) of one another.", width);
+        if (n.Table.Plunge is { } plunge) yield return CardRows.Line($"Plunge line on both faces, from {At(plunge.A)} to {At(plunge.B)}: square it over with a file guide; both faces within 0.5 mm (0.020 in) of one another.", width);
         yield return BothFaces(request, n, width);
-        foreach (var note in n.Notes) yield return BevelCards.Line(note, width, BevelCards.NoteMm);
-        yield return BevelCards.Boxed("The scriber is sharp: cap it. Rims of a sawn or ground piece are sharp: break them first. " + BevelWords.Caution, width);
+        foreach (var note in n.Notes) yield return CardRows.Line(note, width, CardRows.NoteMm);
+        yield return CardRows.Boxed("The scriber is sharp: cap it. Rims of a sawn or ground piece are sharp: break them first. " + BevelWords.Caution, width);
     }
 
     /// <summary>The piece from the front and turned over about its length: stations from edge to shoulder, the line where the bevel ends, the plunge line.</summary>
@@ -112,7 +73,7 @@ public static class ScribeCard
                 var isBack = i == 1;
                 var room = new Box(box.MinX, box.MaxY - ((i + 1) * half), box.MaxX, box.MaxY - (i * half));
                 var view = PieceView.Fit(r, real, new Box(room.MinX, room.MinY + 4, room.MaxX, room.MaxY - 7), isBack);
-                canvas.Text(isBack ? "back face, turned over about its length" : "front face", new Point(room.MinX, room.MaxY - 4.5), BevelCards.NoteMm, bold: true);
+                canvas.Text(isBack ? "back face, turned over about its length" : "front face", new Point(room.MinX, room.MaxY - 4.5), CardRows.NoteMm, bold: true);
                 view.DrawPiece(canvas, Pen.Wide);
                 foreach (var stretch in BladeMarks.GrindLine(r.Plan)) canvas.Polyline([.. stretch.Select(view.On)], Pen.Narrow);
                 if (r.Plan.Bevel!.Height is null) canvas.Polyline([.. n.Table.Stations.Select(s => view.On(s.Shoulder))], Pen.Narrow);
@@ -132,7 +93,7 @@ public static class ScribeCard
     {
         ImmutableArray<double> steps = [-0.2, -0.15, -0.1, -0.05, 0, 0.05, 0.1, 0.15, 0.2];
         var bars = steps.Select(d => Length.OfMm(s.Stock.Mm + d)).Where(t => t > s.Edge).ToArray();
-        return BevelCards.Table(
+        return CardRows.Table(
             "Another bar",
             [new("bar measures", 0.34), new("gauge from each face", 0.36), new("middle line", 0.3)],
             [.. bars.Select(t => ScribeLines.Of(t, s.Edge, oneSided: false)).Select(x => ImmutableArray.Create(BevelWords.Fine(x.Stock, units), BevelWords.Gauge(x.FromFace, units), BevelWords.Gauge(x.Centre, units)))],
@@ -168,12 +129,12 @@ public static class ThicknessTable
         var bevel = r.Plan.Bevel!;
         if (bevel.Ground == GroundWhen.BeforeHardening) yield return Thicknesses("Before hardening", n, units, width, soft: true);
         yield return Thicknesses("Finished, before sharpening", n, units, width, soft: false);
-        foreach (var line in BevelWords.Grams(n, units, bevel.OneSided)) yield return BevelCards.Big("take", line, "", width);
-        if (n.Advice is { } a) yield return BevelCards.Line(BevelWords.Advice(a, units), width, BevelCards.NoteMm);
-        yield return BevelCards.Line(BevelWords.BehindTheEdge, width, BevelCards.NoteMm);
+        foreach (var line in BevelWords.Grams(n, units, bevel.OneSided)) yield return CardRows.Big("take", line, "", width);
+        if (n.Advice is { } a) yield return CardRows.Line(BevelWords.Advice(a, units), width, CardRows.NoteMm);
+        yield return CardRows.Line(BevelWords.BehindTheEdge, width, CardRows.NoteMm);
         yield return Gauges(request, n, width);
         yield return Tally(n, width);
-        yield return BevelCards.Boxed(BevelWords.Caution, width);
+        yield return CardRows.Boxed(BevelWords.Caution, width);
     }
 
     private static FlowRow Thicknesses(string title, BevelNumbers n, UnitsShown units, double width, bool soft)
@@ -181,7 +142,7 @@ public static class ThicknessTable
         var heights = BevelStations.HeightsMm.Where(h => n.Table.Stations.Any(s => s.Thicknesses.Any(t => t.Up.Mm == h))).ToArray();
         string Of(BevelStation s, double h) => s.Thicknesses.FirstOrDefault(t => t.Up.Mm == h) is { Finished.Mm: > 0 } t ? BevelWords.Fine(soft ? t.Soft ?? t.Finished : t.Finished, units) : "";
         var share = 0.86 / (heights.Length + 1);
-        return BevelCards.Table(
+        return CardRows.Table(
             title + ": thickness at so much above the edge",
             [new("", 0.14), .. heights.Select(h => new Column(FigureText.Size(Length.OfMm(h), units, brief: true), share)), new("shoulder", share)],
             [.. n.Table.Stations.Select(s => (ImmutableArray<string>)[$"{s.Name}, {FigureText.Size(s.FromDatum, UnitsShown.Mm, brief: true)}", .. heights.Select(h => Of(s, h)), BevelWords.Fine(s.Stock, units)])],
@@ -198,7 +159,7 @@ public static class ThicknessTable
         foreach (var t in middle.Thicknesses.Where(t => t.Up.Mm is 5 or 10)) sizes.Add(($"{Shown.Trimmed(t.Up.Mm, 0)} mm up", (soft ? t.Soft ?? t.Finished : t.Finished).Mm));
         return new FlowRow(38, (canvas, box) =>
         {
-            canvas.Text("Gauges to cut out of card or tin, true to scale only when the check line below measures 50 mm", new Point(box.MinX, box.MaxY - 5), BevelCards.NoteMm, bold: true);
+            canvas.Text("Gauges to cut out of card or tin, true to scale only when the check line below measures 50 mm", new Point(box.MinX, box.MaxY - 5), CardRows.NoteMm, bold: true);
             var cell = Math.Min(58, box.Width / sizes.Count);
             for (var i = 0; i < sizes.Count; i++)
             {
@@ -234,7 +195,7 @@ public static class ThicknessTable
         return new FlowRow(18 + (TallyPieces * 8), (canvas, box) =>
         {
             canvas.Text("Tally, grams", new Point(box.MinX, box.MaxY - 6), Canvas.TextMm, bold: true);
-            canvas.Fitted($"left and right within a tenth of each other{((n.SoftPerSideGrams ?? n.HardPerSideGrams) is { } g ? $", each about {Shown.Number(g, 1)} g" : "")}; the edge wanders to the side that lost less", new Point(box.MinX + 28, box.MaxY - 6), width - 28, BevelCards.NoteMm);
+            canvas.Fitted($"left and right within a tenth of each other{((n.SoftPerSideGrams ?? n.HardPerSideGrams) is { } g ? $", each about {Shown.Number(g, 1)} g" : "")}; the edge wanders to the side that lost less", new Point(box.MinX + 28, box.MaxY - 6), width - 28, CardRows.NoteMm);
             for (var i = 0; i < heads.Length; i++) canvas.Text(heads[i], new Point(box.MinX + (at[i] * width), box.MaxY - 12), Canvas.SmallMm);
             for (var k = 0; k < TallyPieces; k++)
             {

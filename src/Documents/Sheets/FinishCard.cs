@@ -11,14 +11,14 @@ public static class FinishCard
     public const string Key = "finish";
 
     private const string Title = "Finish ladder";
-    private const double NoteMm = 3;
+    private const double NoteMm = CardRows.NoteMm;
     private const double WordsAt = 62;
     private const int LogLines = 5;
 
     /// <summary>Draws its sheets; none for a plan without a bevel when nobody asks for one.</summary>
     public static ImmutableArray<Sheet> Draw(SheetRequest request)
     {
-        var planned = FinishSteps.Of(request.Results, request.Finish);
+        var planned = FinishSteps.Of(request.Results, request.Finish, request.RoughCuts);
         if (!planned.IsGood || planned.Value.Steps.IsEmpty) return [];
         var f = planned.Value;
         var first = SheetTop.New(request, Key, Title, Title, $"To {FinishWords.Grain(new FinishTool("", f.Last, GritScale.Micron(f.Last)!.Value, null))}. {FinishWords.DoneWhen}");
@@ -32,19 +32,20 @@ public static class FinishCard
         foreach (var s in f.Steps)
         {
             var row = Step(request, s, width);
-            yield return s.Stage == stage ? row with { Again = head } : FlowRow.Together(Said(s.Stage == FinishStage.Soft ? "In soft steel, before hardening" : "In hard steel"), head, row);
+            yield return s.Stage == stage ? row with { Again = head } : FlowRow.Together(CardRows.Said(s.Stage == FinishStage.Soft ? "In soft steel, before hardening" : "In hard steel"), head, row);
             stage = s.Stage;
         }
 
-        foreach (var line in new[] { FinishWords.StopCoarse(f, request.Units), FinishWords.All(f) }.Where(l => l.Length > 0)) yield return Line(line, width, bold: true);
+        foreach (var line in new[] { FinishWords.StopCoarse(f, request.Units), FinishWords.All(f) }.Where(l => l.Length > 0)) yield return CardRows.Line(line, width, bold: true);
         if (!f.Heat.IsEmpty)
         {
-            yield return FlowRow.Together([Said("Between dips"), Line(FinishWords.HeatHead(f), width), .. f.Heat.Select(h => Line(FinishWords.Heat(h, request.Units), width))]);
+            yield return FlowRow.Together([CardRows.Said("Between dips"), CardRows.Line(FinishWords.HeatHead(f), width), .. f.Heat.Select(h => CardRows.Line(FinishWords.Heat(h, request.Units), width))]);
         }
 
         yield return Crossovers(request, f, width);
-        yield return Boxed(FinishWords.Caution, width);
-        foreach (var n in f.Notes) yield return Line(n, width);
+        yield return CardRows.Boxed(FinishWords.Caution, width);
+        yield return CardRows.Line(FinishWords.Sources, width, size: NoteMm);
+        foreach (var n in f.Notes) yield return CardRows.Line(n, width);
         yield return Log(width);
     }
 
@@ -80,38 +81,16 @@ public static class FinishCard
         });
     }
 
-    private static FlowRow Said(string what) => new(10, (canvas, box) => canvas.Text(what, new Point(box.MinX, box.MinY + 2.2), Canvas.LargeMm, bold: true));
-
-    private static FlowRow Line(string text, double width, bool bold = false) => new(TextSpace.WrappedMm(text, width - 5, Canvas.TextMm) + 1.4, (canvas, box) =>
-    {
-        canvas.Fill(Path.Circle(new Point(box.MinX + 1.5, box.MaxY - 2.9), 0.7));
-        canvas.Wrapped(text, new Point(box.MinX + 5, box.MaxY - 0.6), width - 5, Canvas.TextMm, bold);
-    });
-
-    private static FlowRow Boxed(string text, double width)
-    {
-        var lines = TextSpace.Lines(text, width - 4, NoteMm, bold: false, mostLines: 14);
-        var height = (lines.Length * TextSpace.LineMm(NoteMm)) + 3;
-        return new FlowRow(height + 4, (canvas, box) =>
-        {
-            canvas.Frame4(new Box(box.MinX, box.MaxY - height - 2, box.MaxX, box.MaxY - 2), Pen.Wide);
-            canvas.Wrapped(text, new Point(box.MinX + 2, box.MaxY - 3), width - 4, NoteMm, mostLines: 14);
-        });
-    }
-
     private static FlowRow Crossovers(SheetRequest request, FinishPlan f, double width)
     {
         var tools = f.Steps.Select(s => s.Tool).DistinctBy(t => t.Name).ToArray();
         ImmutableArray<Column> columns = [new("belt or paper", 0.23), new("grain", 0.25), new("FEPA P (ISO 6344)", 0.18), new("CAMI", 0.18), new("JIS", 0.16)];
         string Near(GritSeries series, FinishTool t) => t.Grain.Series == series ? t.Grain.Words : GritScale.Nearest(series, t.Micron) is { } g ? "near " + g.Words : "";
-        return new FlowRow(TextTable.HeightMm(tools.Length, head: true, 6.2) + 5, (canvas, box) => TextTable.Draw(
-            canvas,
-            new Point(box.MinX, box.MaxY - 3),
-            width,
+        return CardRows.Table(
             "The same grain in other series: numbers of one series are not those of another",
             columns,
-            tools.Select(t => ImmutableArray.Create(t.Name, $"{FinishWords.Micron(t.Micron)}{(request.Units == UnitsShown.Mm ? "" : $" ({Shown.Number(t.Micron / 25400, 4)} in)")}", Near(GritSeries.FepaP, t), Near(GritSeries.Cami, t), Near(GritSeries.Jis, t))),
-            6.2));
+            [.. tools.Select(t => ImmutableArray.Create(t.Name, $"{FinishWords.Micron(t.Micron)}{(request.Units == UnitsShown.Mm ? "" : $" ({Shown.Number(t.Micron / 25400, 4)} in)")}", Near(GritSeries.FepaP, t), Near(GritSeries.Cami, t), Near(GritSeries.Jis, t)))],
+            width);
     }
 
     private static FlowRow Log(double width)

@@ -18,7 +18,7 @@ public static class RoughCutCard
     /// <summary>Draws its sheets; none when the shop has no saw or the piece no blank.</summary>
     public static ImmutableArray<Sheet> Draw(SheetRequest request)
     {
-        var planned = RoughCuts.Of(request.Results, request.RoughCut);
+        var planned = request.RoughCuts;
         if (!planned.IsGood) return [];
         var p = planned.Value;
         var first = SheetTop.New(request, Key, Title, Title, Line(request, p));
@@ -50,7 +50,7 @@ public static class RoughCutCard
         foreach (var h in p.Reliefs) yield return Relief(request, p, h);
         foreach (var c in p.Cuts) yield return Cut(request, c);
         yield return Table(request, p, width);
-        if (!p.Cuts.IsEmpty) yield return Cautions(RoughCutWords.Caution(p.Saw.Kind), width);
+        if (!p.Cuts.IsEmpty) yield return CardRows.Boxed(RoughCutWords.Caution(p.Saw.Kind), width, gapMm: 1.5);
         foreach (var row in Lines(request, p, width)) yield return row;
     }
 
@@ -105,17 +105,6 @@ public static class RoughCutCard
     }
 
     private static string All(double minutes, double low, double high) => $"{RoughCutWords.Minutes(minutes)} ({Shown.Number(low, 0)} to {Shown.Number(high, 0)})";
-
-    private static FlowRow Cautions(string text, double width)
-    {
-        var lines = TextSpace.Lines(text, width - 4, NoteMm, bold: false, mostLines: 14);
-        var height = (lines.Length * TextSpace.LineMm(NoteMm)) + 3;
-        return new FlowRow(height + 3, (canvas, box) =>
-        {
-            canvas.Frame4(new Box(box.MinX, box.MaxY - height - 1.5, box.MaxX, box.MaxY - 1.5), Pen.Wide);
-            canvas.Wrapped(text, new Point(box.MinX + 2, box.MaxY - 2.5), width - 4, NoteMm, mostLines: 14);
-        });
-    }
 
     private static IEnumerable<FlowRow> Lines(SheetRequest request, RoughCutPlan p, double width)
         => p.Notes.Concat(p.Hollows.Where(h => h.IsWorthMore).Select(h => $"A hollow stays for the grinder: {RoughCutWords.Hollow(h, request.Units)}.")).Select(line => new FlowRow(

@@ -27,26 +27,26 @@ public static class WheelAndJigCard
         var bevel = r.Plan.Bevel!;
         var soft = bevel.Ground == GroundWhen.BeforeHardening;
         string Both(Angle a) => bevel.OneSided ? BevelWords.Degrees(a) : $"{BevelWords.Degrees(a)} / {BevelWords.Degrees(Angle.OfDegrees(2 * a.Degrees))}";
-        yield return BevelCards.Table(
+        yield return CardRows.Table(
             bevel.OneSided ? "Angle of the one face" : "Angle per side / inclusive, and how far 100 mm of the blade is lifted at that tilt",
             [new("", 0.08), new("from datum", 0.24), new(soft ? "before hardening" : "", soft ? 0.22 : 0.02), new("finished", 0.22), new("lift over 100 mm", 0.24)],
             [.. n.Table.Stations.Select(s => ImmutableArray.Create(s.Name, FigureText.Size(s.FromDatum, units, brief: true), s.SoftAngle is { } a ? Both(a) : "", Both(s.FinishedAngle), BevelWords.Fine(Length.OfMm(BevelAngle.LiftMm(100, s.SoftAngle ?? s.FinishedAngle)), units)))],
             width);
         if (!n.Wheels.IsEmpty)
         {
-            yield return BevelCards.Said("Wheels");
+            yield return CardRows.Said("Wheels");
             foreach (var v in n.Wheels)
             {
                 var word = v.Answer switch { WheelAnswer.Good or WheelAnswer.GoodWithNote => "good", WheelAnswer.Thin => "thin", _ => "refused" };
-                yield return BevelCards.Big($"{v.Name}, {BevelWords.Fine(v.Diameter, units)}", word, BevelWords.Verdict(v, r.Plan.Stock.Thickness, bevel.EdgeFinished, units), width);
+                yield return CardRows.Big($"{v.Name}, {BevelWords.Fine(v.Diameter, units)}", word, BevelWords.Verdict(v, bevel.EdgeFinished, units), width);
             }
 
-            if (BevelWords.Change(n, r, units) is { Length: > 0 } change) yield return BevelCards.Line(change, width);
+            if (BevelWords.Change(n, units) is { Length: > 0 } change) yield return CardRows.Line(change, width);
         }
 
-        foreach (var note in n.Notes) yield return BevelCards.Line(note, width, BevelCards.NoteMm);
+        foreach (var note in n.Notes) yield return CardRows.Line(note, width, CardRows.NoteMm);
         yield return Sections(request, n, width);
-        yield return BevelCards.Boxed(BevelWords.Caution, width);
+        yield return CardRows.Boxed(BevelWords.Caution, width);
     }
 
     /// <summary>Sections at three stations, height and thickness each to its own scale where thin.</summary>
@@ -59,13 +59,13 @@ public static class WheelAndJigCard
             var tall = some.Max(s => Math.Min(s.Spine.Mm, s.Height.Mm + 8));
             var up = Scale(SectionMm / tall);
             var across = Math.Min(Scale(26 / request.Results.Plan.Stock.Thickness.Mm), 8 * up);
-            canvas.Text($"Sections square to the edge, finished: heights {Shown.Trimmed(up, 2)} times, thicknesses {Shown.Trimmed(across, 2)} times true size", new Point(box.MinX, box.MaxY - 5), BevelCards.NoteMm, bold: true);
+            canvas.Text($"Sections square to the edge, finished: heights {Shown.Trimmed(up, 2)} times, thicknesses {Shown.Trimmed(across, 2)} times true size", new Point(box.MinX, box.MaxY - 5), CardRows.NoteMm, bold: true);
             for (var i = 0; i < some.Length; i++)
             {
                 var s = some[i];
                 var middle = box.MinX + ((i + 0.5) * width / 3);
                 var bottom = box.MinY + 6;
-                var shape = BevelSection.Of(request.Results, s, Math.Min(s.Spine.Mm, s.Height.Mm + 8)).Select(p => new Point(middle + (p.X * across), bottom + (p.Y * up))).ToArray();
+                var shape = BevelSection.Of(request.Results.Plan, s, Math.Min(s.Spine.Mm, s.Height.Mm + 8)).Select(p => new Point(middle + (p.X * across), bottom + (p.Y * up))).ToArray();
                 canvas.Hatch(shape);
                 for (var k = 0; k < shape.Length; k++) canvas.Line(shape[k], shape[(k + 1) % shape.Length], Pen.Wide);
                 var shoulder = bottom + (s.Height.Mm * up);
@@ -79,26 +79,6 @@ public static class WheelAndJigCard
     {
         double[] steps = [0.5, 1, 2, 5, 10, 20];
         return steps.LastOrDefault(s => s <= most, 0.5);
-    }
-}
-
-/// <summary>Outline of a section square to the edge.</summary>
-public static class BevelSection
-{
-    private const int Steps = 24;
-
-    /// <summary>Half thickness to both sides over the height above the edge, counter-clockwise, mm; for one ground face the flat face is at x = 0.</summary>
-    /// <param name="r">The plan worked up.</param>
-    /// <param name="s">The station.</param>
-    /// <param name="topMm">Height drawn to, mm.</param>
-    public static ImmutableArray<Point> Of(Results r, BevelStation s, double topMm)
-    {
-        var bevel = r.Plan.Bevel!;
-        var heights = Enumerable.Range(0, Steps + 1).Select(i => s.Height.Mm * i / Steps).Where(h => h < topMm).Append(topMm).ToArray();
-        var thick = heights.Select(h => BevelStations.FinishedMm(r.Plan, s, h)).ToArray();
-        return bevel.OneSided
-            ? [new(0, topMm), new(0, 0), .. heights.Select((h, i) => new Point(thick[i], h))]
-            : [.. heights.Select((h, i) => new Point(-0.5 * thick[i], h)).Reverse(), .. heights.Select((h, i) => new Point(0.5 * thick[i], h))];
     }
 }
 
@@ -123,24 +103,24 @@ public static class SharpeningCard
         var (r, units) = (request.Results, request.Units);
         var bevel = r.Plan.Bevel!;
         var at = bevel.SharpenPerSide!.Value;
-        yield return BevelCards.Big("angle", bevel.OneSided ? BevelWords.Degrees(at) : $"{Shown.Trimmed(at.Degrees, 1)}° per side, {Shown.Trimmed(2 * at.Degrees, 1)}° inclusive", bevel.OneSided ? "on the one face" : "one face against the middle plane, and both together", width);
-        if (n.BlockHeight is { } block) yield return BevelCards.Big("spine over the stone", BevelWords.Fine(block, units), $"a block so high under the spine where the blade is {BevelWords.Fine(n.BladeHeight, units)} from edge to spine; elsewhere height times {Shown.Number(Math.Sin(at.Radians), 3)}, the same for a rod", width);
-        if (n.Facet is { } f) yield return BevelCards.Big("facet", BevelWords.Fine(Length.OfMm(f.HeightMm), units) + " high", $"{BevelWords.Fine(Length.OfMm(f.FaceMm), units)} along its face; {BevelWords.Fine(Length.OfMm(f.ShoulderMm), units)} thick at its shoulder. Higher: the edge was left thicker than {BevelWords.Fine(bevel.EdgeFinished, units)}. Uneven: the bevel was.", width);
-        else yield return BevelCards.Line("The sharpening is flatter than the bevel: no facet forms.", width);
-        yield return BevelCards.Table(
+        yield return CardRows.Big("angle", bevel.OneSided ? BevelWords.Degrees(at) : $"{Shown.Trimmed(at.Degrees, 1)}° per side, {Shown.Trimmed(2 * at.Degrees, 1)}° inclusive", bevel.OneSided ? "on the one face" : "one face against the middle plane, and both together", width);
+        if (n.BlockHeight is { } block) yield return CardRows.Big("spine over the stone", BevelWords.Fine(block, units), $"a block so high under the spine where the blade is {BevelWords.Fine(n.Table.BladeHeight, units)} from edge to spine; elsewhere height times {Shown.Number(Math.Sin(at.Radians), 3)}, the same for a rod", width);
+        if (n.Facet is { } f) yield return CardRows.Big("facet", BevelWords.Fine(Length.OfMm(f.HeightMm), units) + " high", $"{BevelWords.Fine(Length.OfMm(f.FaceMm), units)} along its face; {BevelWords.Fine(Length.OfMm(f.ShoulderMm), units)} thick at its shoulder. Higher: the edge was left thicker than {BevelWords.Fine(bevel.EdgeFinished, units)}. Uneven: the bevel was.", width);
+        else yield return CardRows.Line("The sharpening is flatter than the bevel: no facet forms.", width);
+        yield return CardRows.Table(
             "Block height by height of the blade",
             [new("edge to spine", 0.5), new("spine over the stone", 0.5)],
             [.. Heights(n).Select(h => ImmutableArray.Create(BevelWords.Fine(Length.OfMm(h), units), BevelWords.Fine(Length.OfMm(BevelAngle.LiftMm(h, at)), units)))],
             width);
-        if (n.Facet is not null && !bevel.OneSided) yield return BevelCards.Line($"Each millimetre sharpened away makes the edge {BevelWords.Fine(Length.OfMm(EdgeBevel.AfterMm(0, 1, n.Table.Range!.Value.Flattest)), units)} thicker: thin it again in time.", width);
-        yield return BevelCards.Line($"Usual per side ({SourceTag.CommonPractice}): kitchen 10 to 15°, general 15 to 20°, camp 18 to 22°, chopper and hatchet 15 to 25°. A belt of P120 only for hatchets and broken tips; thin blades P800 and finer, dipped at every pass.", width, BevelCards.NoteMm);
-        yield return BevelCards.Line("Done when a burr has been raised along the whole edge on both sides and taken off again, and the edge cuts hanging paper without a snag.", width, BevelCards.NoteMm);
-        yield return BevelCards.Boxed(BevelWords.SharpCaution, width);
+        if (n.Facet is not null && !bevel.OneSided) yield return CardRows.Line($"Each millimetre sharpened away makes the edge {BevelWords.Fine(Length.OfMm(EdgeBevel.AfterMm(0, 1, n.Table.Range!.Value.Flattest)), units)} thicker: thin it again in time.", width);
+        yield return CardRows.Line($"Usual per side ({SourceTag.CommonPractice}): kitchen 10 to 15°, general 15 to 20°, camp 18 to 22°, chopper and hatchet 15 to 25°. A belt of P120 only for hatchets and broken tips; thin blades P800 and finer, dipped at every pass.", width, CardRows.NoteMm);
+        yield return CardRows.Line("Done when a burr has been raised along the whole edge on both sides and taken off again, and the edge cuts hanging paper without a snag.", width, CardRows.NoteMm);
+        yield return CardRows.Boxed(BevelWords.SharpCaution, width);
     }
 
     private static IEnumerable<double> Heights(BevelNumbers n)
     {
-        var (low, high) = (n.Table.Stations.Min(s => s.Spine.Mm), n.BladeHeight.Mm);
+        var (low, high) = (n.Table.Stations.Min(s => s.Spine.Mm), n.Table.BladeHeight.Mm);
         return Enumerable.Range(0, 6).Select(i => Math.Round(low + ((high - low) * i / 5), 1)).Distinct();
     }
 }

@@ -36,10 +36,10 @@ public static class BevelWords
     };
 
     /// <summary>What a wheel does.</summary>
-    public static string Verdict(WheelVerdict v, Length stock, Length edge, UnitsShown units)
+    public static string Verdict(WheelVerdict v, Length edge, UnitsShown units)
     {
         var thin = v.Thinnest is { } t ? $"{Fine(t, units)} thick {Fine(v.ThinnestUp, units)} behind the edge, {Shown.Number(100 * t.Mm / edge.Mm, 0)} % of it" : "";
-        var lower = $"no higher than {Fine(v.MostHeight(stock, edge), units)} with this wheel";
+        var lower = $"no higher than {Fine(v.MostHeight, units)} with this wheel";
         return v.Answer switch
         {
             WheelAnswer.Good => $"good: nothing behind the edge is thinner than it; hollow {Fine(v.Depth, units)} deep",
@@ -52,15 +52,14 @@ public static class BevelWords
     }
 
     /// <summary>The smallest changes that let all of the wheels pass, or one of them; empty when one is good.</summary>
-    public static string Change(BevelNumbers n, Results r, UnitsShown units)
+    public static string Change(BevelNumbers n, UnitsShown units)
     {
         if (n.LeastWheel is not { } least || n.Wheels.IsEmpty) return "";
-        var (stock, edge, height) = (r.Plan.Stock.Thickness, r.Plan.Bevel!.EdgeFinished, n.Table.Stations.Max(s => s.Height.Mm));
         var largest = n.Wheels.MaxBy(w => w.Diameter.Mm)!;
-        var text = $"For {Fine(Length.OfMm(height), units)} the least wheel is {Fine(least, units)} across.";
+        var text = $"A bevel {Fine(n.Table.Highest, units)} high wants a wheel {Fine(least, units)} across or more.";
         if (n.Wheels.Any(w => w.Answer is WheelAnswer.Good or WheelAnswer.GoodWithNote)) return text;
-        var thicker = HollowFace.LeastStockMm(edge.Mm, height, 0.5 * largest.Diameter.Mm) is { } t ? $", or stock {Fine(Length.OfMm(Math.Ceiling(t * 20) / 20), units)} thick" : "";
-        return $"{text} No wheel here does it: with {largest.Name} a bevel {Fine(Length.OfMm(Math.Floor(largest.MostHeight(stock, edge).Mm * 10) / 10), units)} high{thicker}.";
+        var thicker = largest.LeastStock is { } t ? $", or stock {Fine(Length.OfMm(Math.Ceiling(t.Mm * 20) / 20), units)} thick" : "";
+        return $"{text} No wheel here does it: with {largest.Name} a bevel {Fine(Length.OfMm(Math.Floor(largest.MostHeight.Mm * 10) / 10), units)} high{thicker}.";
     }
 
     /// <summary>How thick to leave the edge.</summary>
@@ -77,6 +76,6 @@ public static class BevelWords
     public static ImmutableArray<string> Grams(BevelNumbers n, UnitsShown units, bool oneSided)
     {
         string Line(double g, string when) => $"{FigureText.Weight(Mass.OfGrams(g), units)} off {(oneSided ? "the face" : "each face")} {when}";
-        return [.. new[] { n.SoftPerSideGrams is { } a ? Line(a, "before hardening") : "", n.HardPerSideGrams is { } b ? Line(b, n.SoftPerSideGrams is null ? "after hardening" : "after hardening, sharpening in it") : "" }.Where(t => t.Length > 0)];
+        return [.. new[] { n.SoftPerSideGrams is { } a ? Line(a, "before hardening") : "", n.HardPerSideGrams is { } b ? Line(b, n.SoftPerSideGrams is null ? "after hardening" : "after hardening, sharpening included") : "" }.Where(t => t.Length > 0)];
     }
 }

@@ -13,6 +13,9 @@ public static class FinishWords
     /// <summary>How one knows that a step is done.</summary>
     public const string DoneWhen = "A step is done when, under a low light from the side, no line of the grit before shows: lay each grit's lines across those of the one before. Wipe every grain off before the next.";
 
+    /// <summary>Where the figures come from, and how far they go.</summary>
+    public const string Sources = "Grain sizes by FEPA P (ISO 6344), CAMI and JIS lists, some 5 % between lists. Lines a tenth to three tenths of the grain deep (common practice). Belt speeds by Machinery's Handbook, on hardened steel common practice. Roughness as printed in charts that differ two to three times.";
+
     /// <summary>A grit in its own series with its size, and beside it the nearest of the two other series: "P400, 35 µm; CAMI 320, JIS 400".</summary>
     public static string Grain(FinishTool tool)
     {
@@ -68,7 +71,7 @@ public static class FinishWords
             : own.High.MetresPerMin < speed.Low.MetresPerMin ? "your grinder runs slower than that: it takes longer" : "";
 
     /// <summary>Roughness: "Ra 0.4 to 0.8 µm (16 to 31 µin)"; empty when not listed.</summary>
-    public static string Roughness(FinishStep s) => s.Ra is not { } ra ? "" : $"Ra {Shown.Trimmed(ra.LowUm, 2)} to {Shown.Trimmed(ra.HighUm, 2)} µm ({Shown.Number(ra.LowUm * 39.37, 0)} to {Shown.Number(ra.HighUm * 39.37, 0)} µin)";
+    public static string Roughness(FinishStep s) => s.Ra is not { } ra ? "" : ra.LowUm == 0 ? $"Ra up to {Shown.Trimmed(ra.HighUm, 2)} µm ({Shown.Number(ra.HighUm * 39.37, 0)} µin)" : $"Ra {Shown.Trimmed(ra.LowUm, 2)} to {Shown.Trimmed(ra.HighUm, 2)} µm ({Shown.Number(ra.LowUm * 39.37, 0)} to {Shown.Number(ra.HighUm * 39.37, 0)} µin)";
 
     /// <summary>The edge when a step is done.</summary>
     public static string Edge(FinishStep s, UnitsShown units) => s.Edge is { } e ? $"edge {FigureText.Size(e, units)} when done" : "";

@@ -82,7 +82,7 @@ public static class DeskBevels
         var top = Top(s);
         var (up, across) = (200 / top, 90 / r.Plan.Stock.Thickness.Mm);
         string N(double v) => v.ToString("0.##", CultureInfo.InvariantCulture);
-        var points = string.Join(' ', BevelSection.Of(r, s, top).Select(p => $"{N(120 + (p.X * across))},{N(215 - (p.Y * up))}"));
+        var points = string.Join(' ', BevelSection.Of(r.Plan, s, top).Select(p => $"{N(120 + (p.X * across))},{N(215 - (p.Y * up))}"));
         var shoulder = N(215 - (s.Height.Mm * up));
         return $"<svg viewBox=\"0 0 280 225\" role=\"img\" aria-label=\"Section at {s.Name}\"><polygon points=\"{points}\" fill=\"#d8d4c6\" stroke=\"#1b1a17\" stroke-width=\"1.5\"/><line x1=\"50\" x2=\"190\" y1=\"{shoulder}\" y2=\"{shoulder}\" stroke=\"#1b1a17\" stroke-dasharray=\"12 3 2 3\"/></svg>";
     }

@@ -25,7 +25,7 @@ public sealed class PieceWeigher
         _edge = EdgeSpan.Of(r.Plan, r.Piece);
         _plate = TaperedPlate.Of(r.Piece, FaceThickness.Of(r.Plan));
         _broken = BrokenEdgeSteel.Of(r.Plan, r.Holes, r.Piece);
-        _removed = _plate - _broken - r.Stages.First(s => s.Stage == Stage.Finished).Solid;
+        _removed = _plate - _broken - r.At(Stage.Finished)!.Solid;
     }
 
     /// <summary>The lever with what it does not touch taken out: a taper or a hole far from the bevel.</summary>

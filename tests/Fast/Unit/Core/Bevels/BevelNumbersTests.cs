@@ -76,6 +76,29 @@ public class BevelNumbersTests
         Assert.Equal(edge + (2 * Math.Tan(bevel * Math.PI / 180)), EdgeBevel.AfterMm(edge, 1, Degrees(bevel)), 1e-9);
     }
 
+    /// <summary>One face: a wheel sees half of a bevel twice as thick, and the facet is half of one on an edge twice as thick. Stock 0.8, edge 0.1, 12 mm: the wheels of 1.6 and 0.2 on both faces.</summary>
+    [Fact]
+    public void One_face_is_half_of_two()
+    {
+        var (one, two) = (WheelVerdict.Of("", Length.OfMm(102), Length.OfMm(0.8), Length.OfMm(0.1), Length.OfMm(12), oneSided: true), WheelVerdict.Of("", Length.OfMm(102), Length.OfMm(1.6), Length.OfMm(0.2), Length.OfMm(12)));
+        Assert.Equal((two.Answer, two.MostHeight, two.ThinnestUp), (one.Answer, one.MostHeight, one.ThinnestUp));
+        Assert.Equal(0.5 * two.Thinnest!.Value.Mm, one.Thinnest!.Value.Mm, 1e-12);
+        Assert.Equal(WheelVerdict.LeastDiameter(Length.OfMm(1.6), Length.OfMm(0.2), Length.OfMm(12)), WheelVerdict.LeastDiameter(Length.OfMm(0.8), Length.OfMm(0.1), Length.OfMm(12), oneSided: true));
+        var (f, g) = (EdgeBevel.Of(0.25, Degrees(20), Degrees(4), oneSided: true)!.Value, EdgeBevel.Of(0.5, Degrees(20), Degrees(4))!.Value);
+        Assert.Equal((g.HeightMm, g.FaceMm, 0.5 * g.ShoulderMm), (f.HeightMm, f.FaceMm, f.ShoulderMm));
+    }
+
+    /// <summary>A bulge leans twice as much at the edge as its straight line; its facet is that much higher.</summary>
+    [Fact]
+    public void The_facet_of_a_convex_bevel_goes_by_the_slope_at_the_edge()
+    {
+        var r = Of("skeleton-hatchet");
+        var convex = BevelNumbers.Of(r with { Plan = r.Plan with { Bevel = r.Plan.Bevel! with { Grind = Grind.Convex } } }, new BevelsWanted((Length?)null)).Value;
+        var slope = 2 * Math.Atan2(0.5 * (6.35 - 0.5), 26);
+        Assert.Equal(0.25 / (Math.Tan(16 * Math.PI / 180) - Math.Tan(slope)), convex.Facet!.Value.HeightMm, 1e-9);
+        Assert.Equal(slope, ConvexFace.EdgeSlope(2.925, 26, ConvexFace.RadiusMm(2.925, 26)).Radians, 1e-12);
+    }
+
     /// <summary>Stock 1.6, edge 0.20: least wheels 142.9, 205.7, 321.4 mm by 2 h² / (T − te); the exact rule adds the rise of the face, under 0.5 %.</summary>
     [Theory]
     [InlineData(10, 142.9)]
