@@ -10,7 +10,7 @@ public sealed class BrowserTests(Chromium chromium, DeskOnScratch desk) : Journe
     {
         var page = await Open("");
         await page.GetByRole(AriaRole.Button, new() { Name = "Copy a skeleton hatchet" }).ClickAsync();
-        await page.WaitForURLAsync("**/plan/my-hatchet");
+        await Arrived(page, "/plan/my-hatchet");
         await Ready(page);
         var before = TextOf("my-hatchet");
         var figures = page.Locator(".figures .large");

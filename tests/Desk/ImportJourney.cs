@@ -42,7 +42,7 @@ public sealed class ImportJourney(Chromium chromium, DeskOnScratch desk) : Journ
         await page.GetByRole(AriaRole.Button, new() { NameString = "Write the plan" }).ClickAsync();
 
         // the drawing, and from there the first sheet
-        await page.WaitForURLAsync("**/plan/ezdxf-r2010-sheet*");
+        await Arrived(page, "/plan/ezdxf-r2010-sheet");
         await Ready(page);
         Assert.Contains("plunge = 25.4", TextOf("ezdxf-r2010-sheet"), StringComparison.Ordinal);
         Assert.DoesNotContain("diameter = 5\n", TextOf("ezdxf-r2010-sheet"), StringComparison.Ordinal);

@@ -73,6 +73,9 @@ public abstract class Journey(Chromium chromium, DeskOnScratch desk) : IClassFix
     /// <summary>Waits until the drawing answers.</summary>
     protected static Task Ready(IPage page) => page.Locator("svg[data-ready]").WaitForAsync();
 
+    /// <summary>Waits until the page is at an address with this path; looked at again and again, because an event of the browser can come before anyone listens.</summary>
+    protected static Task Arrived(IPage page, string path) => Eventually(() => new Uri(page.Url).AbsolutePath == path, seconds: 60);
+
     /// <summary>The text of a plan as it lies on the disk.</summary>
     protected string TextOf(string stem) => System.IO.File.ReadAllText(PathOf(stem));
 
