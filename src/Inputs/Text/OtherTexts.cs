@@ -28,6 +28,14 @@ internal static class OtherTexts
     public static Reading<double> Brinell(string text)
         => Positive(One(text, "240 HB", u => u.ToUpperInvariant() is "HB" or "HBW" ? 1 : null), 700);
 
+    /// <summary>A time in minutes: <c>10 min</c>, <c>2 h</c>, <c>30 s</c>.</summary>
+    public static Reading<double> Minutes(string text)
+        => Positive(One(text, "10 min", u => u.ToLowerInvariant() switch { "min" or "minutes" or "minute" => 1, "h" or "hour" or "hours" => 60, "s" or "seconds" => 1.0 / 60, _ => null }), 100_000);
+
+    /// <summary>A heat conductivity in W/(m·K): <c>26 W/mK</c>.</summary>
+    public static Reading<double> WPerMK(string text)
+        => Positive(One(text, "26 W/mK", u => u.Replace("·", "", StringComparison.Ordinal).Replace("(", "", StringComparison.Ordinal).Replace(")", "", StringComparison.Ordinal) == "W/mK" ? 1 : null), 500);
+
     private static Reading<double> One(string text, string example, Func<string, double?> factor)
     {
         var (number, unit) = NumberText.Split(text.Trim());
