@@ -211,12 +211,45 @@ public sealed record Belt(string Name, double Grit, double? GramsPerMinute, doub
 /// <param name="Height">Chamber height; null when not said.</param>
 /// <param name="Depth">Chamber depth; null when not said.</param>
 /// <param name="ReadsHighByC">How much too high it reads, °C; negative when it reads low; null when never measured.</param>
-public sealed record Oven(string Name, Length? Width, Length? Height, Length? Depth, double? ReadsHighByC);
+public sealed record Oven(string Name, Length? Width, Length? Height, Length? Depth, double? ReadsHighByC)
+{
+    /// <summary>What keeps air from the steel in it.</summary>
+    public SkinGuard Guard { get; init; }
+}
+
+/// <summary>What keeps air from hot steel.</summary>
+public enum SkinGuard
+{
+    /// <summary>Nothing: it scales and loses carbon.</summary>
+    None,
+
+    /// <summary>An anti-scale coating.</summary>
+    Coating,
+
+    /// <summary>Wrapped in stainless foil.</summary>
+    Foil,
+
+    /// <summary>A protective gas or a box with little air.</summary>
+    Gas,
+}
 
 /// <summary>What the piece is quenched in.</summary>
 /// <param name="Name">Kind in the trade's words: "medium oil", "fast oil", "plates".</param>
 /// <param name="Litres">Volume, L; null for plates.</param>
-public sealed record Quenchant(string Name, double? Litres);
+public sealed record Quenchant(string Name, double? Litres)
+{
+    /// <summary>What is known of that kind; null when no file names it.</summary>
+    public QuenchMedium? Medium { get; init; }
+
+    /// <summary>Temperature it is used at; null when not said.</summary>
+    public Temperature? At { get; init; }
+
+    /// <summary>Flash point by its maker's sheet; null when not said.</summary>
+    public Temperature? FlashPoint { get; init; }
+
+    /// <summary>Warmest it is let get; null when not said.</summary>
+    public Temperature? Warmest { get; init; }
+}
 
 /// <summary>A printer and what its check bars measured.</summary>
 /// <param name="Name">What the maker calls it.</param>

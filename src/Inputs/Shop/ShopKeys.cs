@@ -114,6 +114,9 @@ public static class ShopKeys
             .. Oven("temper_oven"),
             Must("quenchant", "name", "text", "Kind: medium oil, fast oil, plates, ...; \"none\" when you have none", "\"medium oil\""),
             May("quenchant", "volume", "volume", "How much, in L or gal", "", "\"15 L\""),
+            May("quenchant", "temperature", "temperature", "Temperature it is used at", "", "\"50 C\""),
+            May("quenchant", "warmest", "temperature", "Warmest you let it get", "the top of its kind's window", "\"65 C\""),
+            May("quenchant", "flash_point", "temperature", "Flash point, from its maker's sheet", "", "\"170 C\""),
             Must("printer", "name", "text", "What you call it", "\"office printer\""),
             Word("printer", "paper", true, "Paper it holds", "", "\"a4\"", ["a4", "letter", "a3", "roll"]),
             May("printer", "roll_width", "length", "Width of the roll; needed with roll", "", "\"24 in\""),
@@ -147,6 +150,7 @@ public static class ShopKeys
         May(heading, "height", "length", "Height of the chamber", "", "140"),
         May(heading, "depth", "length", "Depth of the chamber", "", "450"),
         May(heading, "reads_high_by", "temperature difference", "How much too high it reads; negative when it reads low", "not measured", "\"14 C\""),
+        .. heading == "oven" ? (KeyRow[])[Word(heading, "guard", false, "What keeps air from the steel in it", "none", "\"foil\"", ["none", "coating", "foil", "gas"])] : [],
     ];
 
     private static KeyRow Must(string table, string key, string kind, string meaning, string example) => new(table, key, kind, true, meaning, "", example, []);

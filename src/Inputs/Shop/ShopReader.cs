@@ -363,14 +363,16 @@ public static partial class ShopReader
         var name = f.Text("name");
         var (width, height, depth) = (f.Length("width"), f.Length("height"), f.Length("depth"));
         var high = f.Quantity("reads_high_by", OtherTexts.TemperatureDifferenceC);
-        return name is null || IsNone(name) ? null : new Oven(name, width, height, depth, high);
+        var guard = f.Word("guard");
+        return name is null || IsNone(name) ? null : new Oven(name, width, height, depth, high) { Guard = guard < 0 ? SkinGuard.None : (SkinGuard)guard };
     }
 
     private static Quenchant? ReadQuenchant(Fields f)
     {
         var name = f.Text("name");
         var volume = f.Quantity("volume", OtherTexts.Litres);
-        return name is null || IsNone(name) ? null : new Quenchant(name, volume);
+        var (at, flash, warmest) = (f.Quantity("temperature", QuantityText.Temperature), f.Quantity("flash_point", QuantityText.Temperature), f.Quantity("warmest", QuantityText.Temperature));
+        return name is null || IsNone(name) ? null : new Quenchant(name, volume) { Medium = QuenchList.BuiltIn.Find(name), At = at, FlashPoint = flash, Warmest = warmest };
     }
 
     private static Printer? ReadPrinter(Fields f)
