@@ -71,6 +71,9 @@ public sealed record Shop(
     /// <summary>Whether the shop file names no belt and those of the built-in shop stand in.</summary>
     public bool BeltsAreAssumed { get; init; }
 
+    /// <summary>Quenchants that are known, the shop's own kinds first.</summary>
+    public ImmutableArray<QuenchMedium> KnownMedia { get; init; } = [];
+
     /// <summary>Bars in the rack.</summary>
     public ImmutableArray<RackBar> Rack { get; init; } = [];
 

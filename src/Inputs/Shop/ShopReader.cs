@@ -113,6 +113,7 @@ public static partial class ShopReader
             end ?? other.EndAllowance,
             edge ?? other.EdgeMargin)
         {
+            KnownMedia = QuenchList.BuiltIn.All,
             DrillGrind = grind ?? (drills is null ? other.DrillGrind : DrillGrind.Usual),
             SpotDrills = spots is { } sp ? [.. sp.OrderBy(x => x.Diameter.Mm)] : other.SpotDrills,
             Countersinks = sinks is { } cs ? [.. cs.OrderBy(x => x.Diameter.Mm)] : other.Countersinks,
