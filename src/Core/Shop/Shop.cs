@@ -107,6 +107,12 @@ public sealed record Shop(
     /// <summary>What belts and papers did on batches before; empty without a log.</summary>
     public ImmutableArray<GrindingEntry> GrindingLog { get; init; } = [];
 
+    /// <summary>Hardness tester; null when none.</summary>
+    public HardnessTester? HardnessTester { get; init; }
+
+    /// <summary>Hardness read on pieces before; empty without a log.</summary>
+    public ImmutableArray<HardnessEntry> HardnessLog { get; init; } = [];
+
     /// <summary>Share of started pieces that come out good, above 0 to 1; null until counted.</summary>
     public double? YieldShare { get; init; }
 
@@ -211,7 +217,11 @@ public sealed record Belt(string Name, double Grit, double? GramsPerMinute, doub
 /// <param name="Height">Chamber height; null when not said.</param>
 /// <param name="Depth">Chamber depth; null when not said.</param>
 /// <param name="ReadsHighByC">How much too high it reads, °C; negative when it reads low; null when never measured.</param>
-public sealed record Oven(string Name, Length? Width, Length? Height, Length? Depth, double? ReadsHighByC);
+public sealed record Oven(string Name, Length? Width, Length? Height, Length? Depth, double? ReadsHighByC)
+{
+    /// <summary>How far it swings to either side of its setting, °C; null when not said.</summary>
+    public double? SwingC { get; init; }
+}
 
 /// <summary>What the piece is quenched in.</summary>
 /// <param name="Name">Kind in the trade's words: "medium oil", "fast oil", "plates".</param>
