@@ -3,11 +3,11 @@ using Tangwright.Foundation;
 namespace Tangwright.Core;
 
 /// <summary>What quenched steel is made of, shares of 1.</summary>
-/// <param name="Martensite">Martensite.</param>
-/// <param name="Austenite">Austenite that stayed.</param>
-/// <param name="Pearlite">Fine pearlite, ferrite counted with it.</param>
-/// <param name="Bainite">Bainite.</param>
-public readonly record struct SteelParts(double Martensite, double Austenite, double Pearlite, double Bainite);
+/// <param name="MartensiteShare">Martensite.</param>
+/// <param name="AusteniteShare">Austenite that stayed.</param>
+/// <param name="PearliteShare">Fine pearlite, ferrite counted with it.</param>
+/// <param name="BainiteShare">Bainite.</param>
+public readonly record struct SteelParts(double MartensiteShare, double AusteniteShare, double PearliteShare, double BainiteShare);
 
 /// <summary>Hardness of steel out of the quench, from what it is made of: each part counts by its share, in Vickers hardness.</summary>
 [Formula("hardness out of the quench from shares of martensite, austenite, pearlite and bainite, HV and HRC", "rule-of-mixtures", "Dissolved carbon from 0.10 %; martensite by ASTM A255 to 0.69 % C, 865 HV above; austenite 220 HV; fine pearlite 250 to 420 HV; ±1.5 HRC where it hardened through, worse where it did not")]
@@ -38,8 +38,8 @@ public static class MixedHardness
         var martensite = dissolved.CarbonPercent > InitialHardness.MostCarbonPercent ? HardestHv : RockwellTable.Hv(InitialHardness.Hrc(dissolved.CarbonPercent))!.Value;
         var pearlite = Math.Clamp(MaynierHardness.PearliteHv(dissolved, rate), LeastPearliteHv, MostPearliteHv);
         var bainite = Math.Clamp(MaynierHardness.BainiteHv(dissolved, rate), LeastPearliteHv, martensite);
-        var all = parts.Martensite + parts.Austenite + parts.Pearlite + parts.Bainite;
-        return ((parts.Martensite * martensite) + (parts.Austenite * AusteniteHv) + (parts.Pearlite * pearlite) + (parts.Bainite * bainite)) / all;
+        var all = parts.MartensiteShare + parts.AusteniteShare + parts.PearliteShare + parts.BainiteShare;
+        return ((parts.MartensiteShare * martensite) + (parts.AusteniteShare * AusteniteHv) + (parts.PearliteShare * pearlite) + (parts.BainiteShare * bainite)) / all;
     }
 
     /// <summary>Hardness of the mixture with its band, HRC; null when it is too soft for the scale.</summary>

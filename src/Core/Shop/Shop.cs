@@ -110,6 +110,12 @@ public sealed record Shop(
     /// <summary>What belts and papers did on batches before; empty without a log.</summary>
     public ImmutableArray<GrindingEntry> GrindingLog { get; init; } = [];
 
+    /// <summary>Hardness tester; null when none.</summary>
+    public HardnessTester? HardnessTester { get; init; }
+
+    /// <summary>Hardness read on pieces before; empty without a log.</summary>
+    public ImmutableArray<HardnessEntry> HardnessLog { get; init; } = [];
+
     /// <summary>Share of started pieces that come out good, above 0 to 1; null until counted.</summary>
     public double? YieldShare { get; init; }
 
@@ -218,6 +224,9 @@ public sealed record Oven(string Name, Length? Width, Length? Height, Length? De
 {
     /// <summary>What keeps air from the steel in it.</summary>
     public SkinGuard Guard { get; init; }
+
+    /// <summary>How far it swings to either side of its setting, °C; null when not said.</summary>
+    public double? SwingC { get; init; }
 }
 
 /// <summary>What keeps air from hot steel.</summary>
