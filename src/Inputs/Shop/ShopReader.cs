@@ -77,7 +77,7 @@ public static partial class ShopReader
         var papers = ReadPapers(One("papers"));
         var printers = Many("printer", ReadPrinter);
         var (oven, temperOven) = (One("oven"), One("temper_oven"));
-        var (hardening, tempering) = (ReadOven(oven), ReadOven(temperOven));
+        var (hardening, tempering) = (ReadOven(oven, isHardening: true), ReadOven(temperOven, isHardening: false));
         var quench = One("quenchant");
         var quenchant = ReadQuenchant(quench);
         var allowances = One("allowances");
@@ -359,12 +359,12 @@ public static partial class ShopReader
         return name is null || diameter is null ? null : new Wheel(name, diameter.Value);
     }
 
-    private static Oven? ReadOven(Fields f)
+    private static Oven? ReadOven(Fields f, bool isHardening)
     {
         var name = f.Text("name");
         var (width, height, depth) = (f.Length("width"), f.Length("height"), f.Length("depth"));
         var high = f.Quantity("reads_high_by", OtherTexts.TemperatureDifferenceC);
-        var guard = f.Word("guard");
+        var guard = isHardening ? f.Word("guard") : -1;
         return name is null || IsNone(name) ? null : new Oven(name, width, height, depth, high) { Guard = guard < 0 ? SkinGuard.None : (SkinGuard)guard };
     }
 
