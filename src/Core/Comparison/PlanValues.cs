@@ -46,6 +46,8 @@ public static class PlanValues
         yield return ("added masses", string.Join("; ", plan.AddedMasses.Select(Added)));
         yield return ("grip, front end", Place(plan.Grip?.From));
         yield return ("grip, rear end", Place(plan.Grip?.To));
+        yield return ("last temper", plan.Heat?.Temper is { } t ? Shown.Both(t) : "");
+        yield return ("last grit", plan.Finish?.Last?.Words ?? "");
         yield return ("broken edges, rims of holes", Size(plan.BrokenEdges?.Rims));
         yield return ("broken edges, outline", Size(plan.BrokenEdges?.Outline));
         yield return ("broken edges, form", plan.BrokenEdges is { } e ? e.Rounded ? "round" : "chamfer" : "");

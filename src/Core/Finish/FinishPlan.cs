@@ -4,8 +4,8 @@ using Tangwright.Foundation;
 namespace Tangwright.Core;
 
 /// <summary>What is asked of the finish.</summary>
-/// <param name="Last">Last grit; null: P400.</param>
-/// <param name="Tempered">Highest tempering temperature; null: <see cref="FinishPlan.AssumedTemperC"/>.</param>
+/// <param name="Last">Last grit; null: the plan's, else P400.</param>
+/// <param name="Tempered">Temperature of the last temper; null: the plan's, else <see cref="FinishPlan.AssumedTemperC"/>.</param>
 public sealed record FinishWanted(Grit? Last, Temperature? Tempered);
 
 /// <summary>A belt or paper of the shop.</summary>

@@ -24,9 +24,10 @@ public static class FinishSteps
     /// <param name="cuts">The rough cuts, to tell what sawing first saves.</param>
     public static Checked<FinishPlan> Of(Results r, FinishWanted wanted, Checked<RoughCutPlan> cuts)
     {
-        var last = wanted.Last ?? UsualLast;
+        var last = wanted.Last ?? r.Plan.Finish?.Last ?? UsualLast;
+        var tempered = wanted.Tempered ?? r.Plan.Heat?.Temper;
         if (GritScale.Micron(last) is not { } lastMicron || lastMicron is > 600 or < 0.5) return Bad($"{last.Words} is no grit of the lists", "write it as P400, CAMI 320, JIS 400 or \"65 um\"");
-        if (wanted.Tempered is { Celsius: < 80 or > 700 } hot) return Bad($"{Shown.Number(hot.Celsius, 0)} °C is no tempering temperature", "write it between 80 and 700 °C, as \"200 C\"");
+        if (tempered is { Celsius: < 80 or > 700 } hot) return Bad($"{Shown.Number(hot.Celsius, 0)} °C is no tempering temperature", "write it between 80 and 700 °C, as \"200 C\"");
         var tools = Tools(r.Shop);
         if (tools.Length == 0) return Bad("the shop has no belt or paper whose grain is in the lists", "write one between P12 and P3000 under [[belt]] or [papers]");
         var density = r.Steel?.Density?.Value.GramsPerCm3;
@@ -60,7 +61,7 @@ public static class FinishSteps
         }
 
         if (density is { } steel && later.Length > 0 && 2e-6 * (faceMm2 - bevelMm2) * later.Sum(d => d.Usual) * steel is > 0.5 and var flats) notes.Add($"Off the flats the grits after {hard[0].Name} take about {Shown.Number(flats, 0)} g, which the plan's weights do not count. Start the flats finer where they are clean already.");
-        var temper = wanted.Tempered ?? Temperature.OfCelsius(FinishPlan.AssumedTemperC);
+        var temper = tempered ?? Temperature.OfCelsius(FinishPlan.AssumedTemperC);
         var heatTool = hard.FirstOrDefault(t => t.Belt is not null);
         return Checked<FinishPlan>.Good(new FinishPlan(
             steps.ToImmutable(),
@@ -72,7 +73,7 @@ public static class FinishSteps
             heatTool is null ? [] : Heat(r, heatTool, temper, density ?? GrindingWork.NominalDensity),
             heatTool,
             temper,
-            wanted.Tempered is null,
+            tempered is null,
             cuts is { IsGood: true, Value.Cuts.IsEmpty: false } ? cuts.Value.SavedMinutes : null,
             [.. notes]));
 

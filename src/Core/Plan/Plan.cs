@@ -53,6 +53,12 @@ public sealed record Plan(
 
     /// <summary>What is put on the steel, in the order written.</summary>
     public ImmutableArray<AddedMass> AddedMasses { get; init; } = [];
+
+    /// <summary>How it is hardened and tempered; null when the plan says nothing of it.</summary>
+    public HeatWish? Heat { get; init; }
+
+    /// <summary>The finish wanted; null when the plan says nothing of it.</summary>
+    public FinishWish? Finish { get; init; }
 }
 
 /// <summary>Both faces thinned evenly along the piece, from the bar's thickness to a thinner one.</summary>

@@ -221,12 +221,44 @@ public sealed record Oven(string Name, Length? Width, Length? Height, Length? De
 {
     /// <summary>How far it swings to either side of its setting, °C; null when not said.</summary>
     public double? SwingC { get; init; }
+
+    /// <summary>What keeps air from the steel in it.</summary>
+    public SkinGuard Guard { get; init; }
+}
+
+/// <summary>What keeps air from hot steel.</summary>
+public enum SkinGuard
+{
+    /// <summary>Nothing: it scales and loses carbon.</summary>
+    None,
+
+    /// <summary>An anti-scale coating.</summary>
+    Coating,
+
+    /// <summary>Wrapped in stainless foil.</summary>
+    Foil,
+
+    /// <summary>A protective gas or a box with little air.</summary>
+    Gas,
 }
 
 /// <summary>What the piece is quenched in.</summary>
 /// <param name="Name">Kind in the trade's words: "medium oil", "fast oil", "plates".</param>
 /// <param name="Litres">Volume, L; null for plates.</param>
-public sealed record Quenchant(string Name, double? Litres);
+public sealed record Quenchant(string Name, double? Litres)
+{
+    /// <summary>What is known of that kind; null when no file names it.</summary>
+    public QuenchMedium? Medium { get; init; }
+
+    /// <summary>Temperature it is used at; null when not said.</summary>
+    public Temperature? At { get; init; }
+
+    /// <summary>Flash point by its maker's sheet; null when not said.</summary>
+    public Temperature? FlashPoint { get; init; }
+
+    /// <summary>Warmest it is let get; null when not said.</summary>
+    public Temperature? Warmest { get; init; }
+}
 
 /// <summary>A printer and what its check bars measured.</summary>
 /// <param name="Name">What the maker calls it.</param>

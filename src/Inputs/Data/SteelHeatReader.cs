@@ -81,7 +81,7 @@ internal static class SteelHeatReader
         return null;
     }
 
-    private static (T Low, T High)? Two<T>(Fields f, string key, Func<string, Reading<T>> read, Func<T, double> size, string example)
+    internal static (T Low, T High)? Two<T>(Fields f, string key, Func<string, Reading<T>> read, Func<T, double> size, string example)
         where T : struct
     {
         switch (f.Node(key))

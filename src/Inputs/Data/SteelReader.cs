@@ -56,7 +56,7 @@ public static class SteelReader
         return value is { } v && source is not null ? new Sourced<T>(v, source) : null;
     }
 
-    private static string? ReadSource(Fields f, SourceList sources)
+    internal static string? ReadSource(Fields f, SourceList sources)
     {
         var key = f.Text("source");
         if (key is null || key is SourceTag.FromMemory or SourceTag.CommonPractice || sources.Find(key) is not null) return key;

@@ -45,9 +45,11 @@ public static class PlanReader
         var holes = new HoleReading(source, unitMm, faults, root.Find("grip") is not null).Read(root);
 
         var scales = ReadScales(Under("scales"));
+        var heat = HeatReading.Read(Under("heat"));
+        var finish = ReadFinish(Under("finish"));
 
         if (faults.Count > 0) return Checked<PlanFile>.Bad(faults.OrderBy(f => f.Line).ThenBy(f => f.Column).DistinctBy(f => (f.Line, f.Column, f.Message)).Take(50));
-        var plan = new Plan(name, revision, units, target, stock!, outline!, datum, edge, bevel, grip, broken, layout, holes) { Scales = scales, DistalTaper = distal, TangTaper = tang, AddedMasses = masses };
+        var plan = new Plan(name, revision, units, target, stock!, outline!, datum, edge, bevel, grip, broken, layout, holes) { Scales = scales, DistalTaper = distal, TangTaper = tang, AddedMasses = masses, Heat = heat, Finish = finish };
         return Checked<PlanFile>.Good(new PlanFile(plan, fileName, text, source, root));
     }
 
@@ -57,6 +59,8 @@ public static class PlanReader
         var (way, hole, chance) = (f.Word("holes"), f.Length("hole"), f.Number("chance", 0.01, 0.9999));
         return new ScalesPlan(way < 0 ? null : (PlacingWay)way, hole, chance ?? 0.95);
     }
+
+    private static FinishWish? ReadFinish(Fields f) => f.IsThere ? new FinishWish(f.Quantity("grit", GritText.Read)) : null;
 
     private static Target ReadTarget(Fields f, double unitMm)
     {

@@ -78,6 +78,8 @@ public static partial class ShopReader
         var printers = Many("printer", ReadPrinter);
         var (oven, temperOven) = (One("oven"), One("temper_oven"));
         var (hardening, tempering) = (ReadOven(oven), ReadOven(temperOven));
+        var testing = One("hardness_tester");
+        var tester = ReadTester(testing);
         var quench = One("quenchant");
         var quenchant = ReadQuenchant(quench);
         var allowances = One("allowances");
@@ -133,6 +135,7 @@ public static partial class ShopReader
             Papers = papers ?? other.Papers,
             YieldShare = yield ?? other.YieldShare,
             ChanceShare = chance ?? other.ChanceShare,
+            HardnessTester = testing.IsThere ? tester : other.HardnessTester,
             Placings = [.. placings ?? [], .. other.Placings.Select(x => x with { IsOwn = false })],
         });
     }
@@ -363,14 +366,25 @@ public static partial class ShopReader
         var name = f.Text("name");
         var (width, height, depth) = (f.Length("width"), f.Length("height"), f.Length("depth"));
         var high = f.Quantity("reads_high_by", OtherTexts.TemperatureDifferenceC);
-        return name is null || IsNone(name) ? null : new Oven(name, width, height, depth, high);
+        var swing = f.Quantity("swing", OtherTexts.TemperatureDifferenceC);
+        if (swing is < 0) f.Fault("swing", "a swing below 0", "write how far it goes to either side, as 8 C");
+        var guard = f.Word("guard");
+        return name is null || IsNone(name) ? null : new Oven(name, width, height, depth, high) { Guard = guard < 0 ? SkinGuard.None : (SkinGuard)guard, SwingC = swing };
+    }
+
+    private static HardnessTester? ReadTester(Fields f)
+    {
+        var name = f.Text("name");
+        var high = f.Quantity("reads_high_by", OtherTexts.HardnessDifferenceHrc);
+        return name is null || IsNone(name) ? null : new HardnessTester(name, high);
     }
 
     private static Quenchant? ReadQuenchant(Fields f)
     {
         var name = f.Text("name");
         var volume = f.Quantity("volume", OtherTexts.Litres);
-        return name is null || IsNone(name) ? null : new Quenchant(name, volume);
+        var (at, flash, warmest) = (f.Quantity("temperature", QuantityText.Temperature), f.Quantity("flash_point", QuantityText.Temperature), f.Quantity("warmest", QuantityText.Temperature));
+        return name is null || IsNone(name) ? null : new Quenchant(name, volume) { Medium = QuenchList.BuiltIn.Find(name), At = at, FlashPoint = flash, Warmest = warmest };
     }
 
     private static Printer? ReadPrinter(Fields f)

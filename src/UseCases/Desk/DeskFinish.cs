@@ -38,6 +38,10 @@ public static class DeskFinish
     /// <summary>What was asked last.</summary>
     public static FinishRequest Asked(PlanOnDesk desk) => desk.FinishAsked ?? new FinishRequest(null, null);
 
+    /// <summary>What holds while nothing is asked: the plan's own, else the usual.</summary>
+    public static FinishRequest Usual(PlanOnDesk desk)
+        => new((desk.Results.Plan.Finish?.Last ?? FinishSteps.UsualLast).Words, $"{Foundation.Shown.Trimmed(desk.Results.Plan.Heat?.Temper?.Celsius ?? FinishPlan.AssumedTemperC, 1)} C");
+
     /// <summary>Works it out for the plan as it stands and keeps the question for the sheets.</summary>
     public static Checked<FinishShown> Of(PlanOnDesk desk, string last, string tempered)
     {

@@ -67,6 +67,10 @@ public class ValueEditTests
         holes = "punch"   # r
         hole = "5 mm"   # r
         chance = 0.95   # r
+        [heat]
+        temper = "200 C"   # r
+        [finish]
+        grit = "P400"   # r
         [[added_mass]]
         name = "scales"   # r
         mass = "12 g"   # r
@@ -129,6 +133,8 @@ public class ValueEditTests
         ["edge_finished"] = "0.4",
         ["sharpen_per_side"] = "17.5",
         ["plunge"] = "61, 0 to 63, 30",
+        ["temper"] = "400 F",
+        ["grit"] = "JIS 600",
         ["rims"] = "1",
         ["outline"] = "0.3",
         ["form"] = "round",

@@ -13,6 +13,19 @@ public class FinishTests
 
     private static Checked<FinishPlan> Finished(Results r) => FinishSteps.Of(r, new FinishWanted(null, null), RoughCuts.Of(r, new RoughCutWanted(null, null)));
 
+    /// <summary>The plan's own last grit and last temper hold unless something else is asked.</summary>
+    [Fact]
+    public void The_plan_says_grit_and_temper()
+    {
+        var r = Of("skeleton-hatchet");
+        var said = r with { Plan = r.Plan with { Finish = new FinishWish(new Grit(GritSeries.Cami, 220)), Heat = new HeatWish { Temper = Temperature.OfFahrenheit(400) } } };
+        var (plain, own, asked) = (Finished(r).Value, Finished(said).Value, FinishSteps.Of(said, new FinishWanted(new Grit(GritSeries.FepaP, 120), Temperature.OfCelsius(300)), RoughCuts.Of(r, new RoughCutWanted(null, null))).Value);
+        Assert.True(plain.IsTemperAssumed);
+        Assert.Equal(("CAMI 220", false, 204.44), (own.Last.Words, own.IsTemperAssumed, Math.Round(own.Tempered.Celsius, 2)));
+        Assert.True(own.Heat[0].Room.UsualUm > plain.Heat[0].Room.UsualUm);
+        Assert.Equal(("P120", 300), (asked.Last.Words, asked.Tempered.Celsius));
+    }
+
     /// <summary>A second print of the FEPA sizes, an abrasive maker's comparison chart of P grades: within 5 % of the list of the standard.</summary>
     [Theory]
     [InlineData(50, 326)]
