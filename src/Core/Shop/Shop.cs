@@ -71,6 +71,9 @@ public sealed record Shop(
     /// <summary>Whether the shop file names no belt and those of the built-in shop stand in.</summary>
     public bool BeltsAreAssumed { get; init; }
 
+    /// <summary>Quenchants that are known, the shop's own kinds first.</summary>
+    public ImmutableArray<QuenchMedium> KnownMedia { get; init; } = [];
+
     /// <summary>Bars in the rack.</summary>
     public ImmutableArray<RackBar> Rack { get; init; } = [];
 
@@ -219,11 +222,11 @@ public sealed record Belt(string Name, double Grit, double? GramsPerMinute, doub
 /// <param name="ReadsHighByC">How much too high it reads, °C; negative when it reads low; null when never measured.</param>
 public sealed record Oven(string Name, Length? Width, Length? Height, Length? Depth, double? ReadsHighByC)
 {
-    /// <summary>How far it swings to either side of its setting, °C; null when not said.</summary>
-    public double? SwingC { get; init; }
-
     /// <summary>What keeps air from the steel in it.</summary>
     public SkinGuard Guard { get; init; }
+
+    /// <summary>How far it swings to either side of its setting, °C; null when not said.</summary>
+    public double? SwingC { get; init; }
 }
 
 /// <summary>What keeps air from hot steel.</summary>

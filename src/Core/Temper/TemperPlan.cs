@@ -53,10 +53,19 @@ public sealed record TemperPlan(
     /// <param name="r">The plan worked up.</param>
     /// <param name="asQuenchedHrc">Hardness out of the quench when it was worked out, HRC; null: as published, else by the carbon.</param>
     public static TemperPlan? Of(Results r, double? asQuenchedHrc = null)
+        => r.Steel is { } steel ? Of(steel, r.Shop, r.Plan.Heat, r.Plan.Target.Hardness, asQuenchedHrc) : null;
+
+    /// <summary>The same without a plan; null when nothing is known of the steel's hardening.</summary>
+    /// <param name="steel">The steel.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="wish">What the plan asks for; null: nothing.</param>
+    /// <param name="wanted">Hardness wanted; null when none is.</param>
+    /// <param name="asQuenchedHrc">Hardness out of the quench when it was worked out, HRC; null: as published, else by the carbon.</param>
+    public static TemperPlan? Of(Steel steel, Shop shop, HeatWish? wish, HardnessBand? wanted, double? asQuenchedHrc = null)
     {
-        if (r.Steel is not { } steel || (steel.Heat.Hardening is null && steel.Heat.TemperTable.IsEmpty)) return null;
+        if (steel.Heat.Hardening is null && steel.Heat.TemperTable.IsEmpty) return null;
         var quenched = Quenched(steel, asQuenchedHrc);
-        var oven = r.Shop.TemperOven ?? r.Shop.Oven;
+        var oven = shop.TemperOven ?? shop.Oven;
         var isKitchen = oven is not null && (oven.Name.Contains("kitchen", StringComparison.OrdinalIgnoreCase) || oven.Name.Contains("toaster", StringComparison.OrdinalIgnoreCase));
         var holds = new OvenHolds(oven?.ReadsHighByC, oven?.SwingC ?? (isKitchen ? KitchenSwingC : UsualSwingC));
         var remark = string.Join("; ", new[]
@@ -64,8 +73,8 @@ public sealed record TemperPlan(
             oven is null ? "the shop names no oven" : oven.ReadsHighByC is null ? $"how wrong {oven.Name} reads was never measured: put a thermocouple in it" : "",
             oven?.SwingC is null ? $"a swing of ±{Shown.Number(holds.SwingC, 0)} °C is assumed" : "",
         }.Where(s => s.Length > 0));
-        var cycle = new TemperCycle(steel.Heat.Tempers?.Value ?? UsualCount, UsualHoldHours);
-        var log = HardnessReview.Of(r.Shop.HardnessLog, r.Shop.HardnessTester, steel, oven?.Name ?? "", quenched?.Value, r.Plan.Target.Hardness);
+        var cycle = new TemperCycle(wish?.Tempers ?? steel.Heat.Tempers?.Value ?? UsualCount, wish?.HoldMinutes / 60 ?? UsualHoldHours);
+        var log = HardnessReview.Of(shop.HardnessLog, shop.HardnessTester, steel, oven?.Name ?? "", quenched?.Value, wanted);
         var curve = ImmutableArray.CreateBuilder<TemperCurvePoint>();
         var route = TemperRoute.None;
         for (var c = (int)TemperSetPoint.ColdestC; c <= FullTemperRegression.HottestC; c += CurveStepC)
@@ -76,8 +85,8 @@ public sealed record TemperPlan(
             curve.Add(new TemperCurvePoint(Temperature.OfCelsius(c), hrc));
         }
 
-        var set = r.Plan.Target.Hardness is { } wanted ? TemperSetPoint.For(steel, quenched?.Value, wanted, cycle, holds, log.Bias) : null;
-        return new TemperPlan(steel, r.Plan.Target.Hardness, quenched, cycle, steel.Heat.Tempers?.SourceKey ?? SourceTag.CommonPractice, oven?.Name ?? "", holds, remark, route, curve.ToImmutable(), set, log);
+        var set = wanted is { } band ? TemperSetPoint.For(steel, quenched?.Value, band, cycle, holds, log.Bias) : null;
+        return new TemperPlan(steel, wanted, quenched, cycle, wish?.Tempers is not null ? "the plan" : steel.Heat.Tempers?.SourceKey ?? SourceTag.CommonPractice, oven?.Name ?? "", holds, remark, route, curve.ToImmutable(), set, log);
     }
 
     private static Estimate<double>? Quenched(Steel steel, double? workedOut)

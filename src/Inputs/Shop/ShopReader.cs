@@ -77,7 +77,7 @@ public static partial class ShopReader
         var papers = ReadPapers(One("papers"));
         var printers = Many("printer", ReadPrinter);
         var (oven, temperOven) = (One("oven"), One("temper_oven"));
-        var (hardening, tempering) = (ReadOven(oven), ReadOven(temperOven));
+        var (hardening, tempering) = (ReadOven(oven, hardens: true), ReadOven(temperOven, hardens: false));
         var testing = One("hardness_tester");
         var tester = ReadTester(testing);
         var quench = One("quenchant");
@@ -115,6 +115,7 @@ public static partial class ShopReader
             end ?? other.EndAllowance,
             edge ?? other.EdgeMargin)
         {
+            KnownMedia = QuenchList.BuiltIn.All,
             DrillGrind = grind ?? (drills is null ? other.DrillGrind : DrillGrind.Usual),
             SpotDrills = spots is { } sp ? [.. sp.OrderBy(x => x.Diameter.Mm)] : other.SpotDrills,
             Countersinks = sinks is { } cs ? [.. cs.OrderBy(x => x.Diameter.Mm)] : other.Countersinks,
@@ -361,14 +362,14 @@ public static partial class ShopReader
         return name is null || diameter is null ? null : new Wheel(name, diameter.Value);
     }
 
-    private static Oven? ReadOven(Fields f)
+    private static Oven? ReadOven(Fields f, bool hardens)
     {
         var name = f.Text("name");
         var (width, height, depth) = (f.Length("width"), f.Length("height"), f.Length("depth"));
         var high = f.Quantity("reads_high_by", OtherTexts.TemperatureDifferenceC);
         var swing = f.Quantity("swing", OtherTexts.TemperatureDifferenceC);
         if (swing is < 0) f.Fault("swing", "a swing below 0", "write how far it goes to either side, as 8 C");
-        var guard = f.Word("guard");
+        var guard = hardens ? f.Word("guard") : -1;
         return name is null || IsNone(name) ? null : new Oven(name, width, height, depth, high) { Guard = guard < 0 ? SkinGuard.None : (SkinGuard)guard, SwingC = swing };
     }
 
