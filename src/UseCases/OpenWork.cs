@@ -58,7 +58,7 @@ public static class OpenWork
         => FindShop("", shopPath).Then(shop => FindSteel(steelName, shop.Folder).Then(steel => Checked<ShopSteel>.Good(new ShopSteel(shop.Shop, steel.Steel, steel.Steel is null ? SteelList.BuiltIn.Nearest(steelName) : null))));
 
     private static Checked<OpenedWork> With(Plan plan, string planPath, FoundShop shop)
-        => FindSteel(plan.Stock.Steel, shop.Folder).Then(steel => MeasuredBeside.Read(planPath).Then(measured => GrindingLogBeside.Read(shop.Folder).Then(log => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan, shop.Shop with { GrindingLog = log.Entries }, shop.Words, steel.Steel) { Measured = measured, LogFolder = shop.Folder }))));
+        => FindSteel(plan.Stock.Steel, shop.Folder).Then(steel => MeasuredBeside.Read(planPath).Then(measured => GrindingLogBeside.Read(shop.Folder).Then(log => HardnessLogBeside.Read(shop.Folder).Then(readings => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan, shop.Shop with { GrindingLog = log.Entries, HardnessLog = readings.Entries }, shop.Words, steel.Steel) { Measured = measured, LogFolder = shop.Folder })))));
 
     /// <summary>The plan's name without folder and ending, for naming what is made from it.</summary>
     public static string Stem(string planPath)

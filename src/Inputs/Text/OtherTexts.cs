@@ -12,6 +12,13 @@ internal static class OtherTexts
         return read.IsGood && Math.Abs(read.Value) > 500 ? Reading<double>.Bad("a difference of more than 500 C", "check the number") : read;
     }
 
+    /// <summary>A difference of hardness in HRC: <c>-0.8 HRC</c>.</summary>
+    public static Reading<double> HardnessDifferenceHrc(string text)
+    {
+        var read = One(text, "-0.8 HRC", u => u.ToUpperInvariant() is "HRC" ? 1 : null);
+        return read.IsGood && Math.Abs(read.Value) > 10 ? Reading<double>.Bad("a tester more than 10 HRC wrong", "check the number, or have the tester mended") : read;
+    }
+
     /// <summary>A volume in litres: <c>15 L</c>, <c>4 gal</c> (US gallon, 3.785411784 L exactly).</summary>
     public static Reading<double> Litres(string text)
         => Positive(One(text, "15 L", u => u.ToLowerInvariant() switch { "l" or "litre" or "litres" or "liter" or "liters" => 1, "gal" or "gallon" or "gallons" => 3.785411784, _ => null }), 100_000);
