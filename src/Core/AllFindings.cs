@@ -51,6 +51,7 @@ public static class AllFindings
             TargetFindings.Weight(results),
             TargetFindings.Balance(results),
             SteelFindings.Of(results),
+            TemperFindings.Of(results),
             BenchFindings.Of(results),
             MeasuredFindings.NotInPlan(results),
             MeasuredFindings.FarOff(results),

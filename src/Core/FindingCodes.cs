@@ -114,6 +114,12 @@ public static class FindingCodes
     /// <summary>The balance point misses the target.</summary>
     public const string TargetBalance = "target.balance";
 
+    /// <summary>The hardness wanted needs a temper at which the steel is not tempered.</summary>
+    public const string HeatTrough = "heat.trough";
+
+    /// <summary>The hardness wanted cannot be had by tempering.</summary>
+    public const string HardnessOutOfReach = "heat.hardness-out-of-reach";
+
     /// <summary>No file for the steel.</summary>
     public const string SteelUnknown = "steel.unknown";
 
@@ -223,6 +229,8 @@ public static class FindingCodes
             new(GripOutside, Severity.Warning, "An end of the grip lies outside the piece."),
             new(TargetWeight, Severity.Warning, "The finished steel misses the weight wanted."),
             new(TargetBalance, Severity.Warning, "The balance point misses the place wanted."),
+            new(HeatTrough, Severity.Warning, "The hardness wanted needs a temper at which the steel is less tough than above and below."),
+            new(HardnessOutOfReach, Severity.Warning, "The hardness wanted is harder than the coldest temper leaves, or softer than is known of the steel."),
             new(SteelUnknown, Severity.Warning, "There is no file for the steel: masses are left out."),
             new(StockWidthTolerance, Severity.Note, "A bar at the least width its product standard allows would not hold the piece."),
             new(EdgeDistanceRule, Severity.Note, "A hole's centre lies nearer to the outline than the structural rule of 1.2 hole diameters."),

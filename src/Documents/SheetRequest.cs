@@ -80,6 +80,12 @@ public sealed record SheetRequest(
     /// <summary>The rough cuts asked for.</summary>
     internal Checked<RoughCutPlan> RoughCuts => SawnFirst?.Value ?? Core.RoughCuts.Of(Results, RoughCut);
 
+    /// <summary>Pieces to harden; 0: those started of the bars, else 1.</summary>
+    public int HeatPieces { get; init; }
+
+    /// <summary>Hardening; null when nothing is known of the steel's.</summary>
+    internal HeatPlan? Heat => HeatSubject.Of(Results, HeatPieces > 0 ? HeatPieces : Stock?.Starts ?? 1) is { } subject ? HeatPlan.Of(subject) : null;
+
     /// <summary>Sheets in the packet; 0 until they are counted.</summary>
     public int SheetCount { get; init; }
 }

@@ -47,6 +47,12 @@ public static class PlanValues
         yield return ("grip, front end", Place(plan.Grip?.From));
         yield return ("grip, rear end", Place(plan.Grip?.To));
         yield return ("last temper", plan.Heat?.Temper is { } t ? Shown.Both(t) : "");
+        yield return ("hold of a temper", plan.Heat?.HoldMinutes is { } hold ? $"{Shown.Trimmed(hold, 2)} min" : "");
+        yield return ("tempers", plan.Heat?.Tempers is { } n ? Shown.Number(n, 0) : "");
+        yield return ("hardening temperature", plan.Heat?.Harden is { } harden ? Shown.Both(harden) : "");
+        yield return ("soak", plan.Heat?.SoakMinutes is { } soak ? $"{Shown.Trimmed(soak, 2)} min" : "");
+        yield return ("quenched in", plan.Heat?.Quenchant?.Name ?? "");
+        yield return ("cooled on to", plan.Heat?.SubZero is { } z ? Shown.Both(z) : "");
         yield return ("last grit", plan.Finish?.Last?.Words ?? "");
         yield return ("broken edges, rims of holes", Size(plan.BrokenEdges?.Rims));
         yield return ("broken edges, outline", Size(plan.BrokenEdges?.Outline));

@@ -31,4 +31,11 @@ public sealed record Steel(
     Sourced<Density>? Density,
     Sourced<ImmutableArray<ElementContent>>? Composition,
     Sourced<double>? DeliveredHardnessHb,
-    ImmutableArray<string> Cautions);
+    ImmutableArray<string> Cautions)
+{
+    /// <summary>What is known of its heat treatment.</summary>
+    public SteelHeat Heat { get; init; } = SteelHeat.None;
+
+    /// <summary>Its nominal composition; null when the file gives none.</summary>
+    public Chemistry? Chemistry => Composition is null ? null : Core.Chemistry.Nominal(Composition.Value);
+}

@@ -71,6 +71,9 @@ public sealed record Shop(
     /// <summary>Whether the shop file names no belt and those of the built-in shop stand in.</summary>
     public bool BeltsAreAssumed { get; init; }
 
+    /// <summary>Quenchants that are known, the shop's own kinds first.</summary>
+    public ImmutableArray<QuenchMedium> KnownMedia { get; init; } = [];
+
     /// <summary>Bars in the rack.</summary>
     public ImmutableArray<RackBar> Rack { get; init; } = [];
 
@@ -106,6 +109,12 @@ public sealed record Shop(
 
     /// <summary>What belts and papers did on batches before; empty without a log.</summary>
     public ImmutableArray<GrindingEntry> GrindingLog { get; init; } = [];
+
+    /// <summary>Hardness tester; null when none.</summary>
+    public HardnessTester? HardnessTester { get; init; }
+
+    /// <summary>Hardness read on pieces before; empty without a log.</summary>
+    public ImmutableArray<HardnessEntry> HardnessLog { get; init; } = [];
 
     /// <summary>Share of started pieces that come out good, above 0 to 1; null until counted.</summary>
     public double? YieldShare { get; init; }
@@ -211,12 +220,48 @@ public sealed record Belt(string Name, double Grit, double? GramsPerMinute, doub
 /// <param name="Height">Chamber height; null when not said.</param>
 /// <param name="Depth">Chamber depth; null when not said.</param>
 /// <param name="ReadsHighByC">How much too high it reads, °C; negative when it reads low; null when never measured.</param>
-public sealed record Oven(string Name, Length? Width, Length? Height, Length? Depth, double? ReadsHighByC);
+public sealed record Oven(string Name, Length? Width, Length? Height, Length? Depth, double? ReadsHighByC)
+{
+    /// <summary>What keeps air from the steel in it.</summary>
+    public SkinGuard Guard { get; init; }
+
+    /// <summary>How far it swings to either side of its setting, °C; null when not said.</summary>
+    public double? SwingC { get; init; }
+}
+
+/// <summary>What keeps air from hot steel.</summary>
+public enum SkinGuard
+{
+    /// <summary>Nothing: it scales and loses carbon.</summary>
+    None,
+
+    /// <summary>An anti-scale coating.</summary>
+    Coating,
+
+    /// <summary>Wrapped in stainless foil.</summary>
+    Foil,
+
+    /// <summary>A protective gas or a box with little air.</summary>
+    Gas,
+}
 
 /// <summary>What the piece is quenched in.</summary>
 /// <param name="Name">Kind in the trade's words: "medium oil", "fast oil", "plates".</param>
 /// <param name="Litres">Volume, L; null for plates.</param>
-public sealed record Quenchant(string Name, double? Litres);
+public sealed record Quenchant(string Name, double? Litres)
+{
+    /// <summary>What is known of that kind; null when no file names it.</summary>
+    public QuenchMedium? Medium { get; init; }
+
+    /// <summary>Temperature it is used at; null when not said.</summary>
+    public Temperature? At { get; init; }
+
+    /// <summary>Flash point by its maker's sheet; null when not said.</summary>
+    public Temperature? FlashPoint { get; init; }
+
+    /// <summary>Warmest it is let get; null when not said.</summary>
+    public Temperature? Warmest { get; init; }
+}
 
 /// <summary>A printer and what its check bars measured.</summary>
 /// <param name="Name">What the maker calls it.</param>

@@ -33,6 +33,7 @@ public static class SteelReader
         var composition = One("composition");
         var elements = ReadComposition(composition);
         var compositionSource = ReadSource(composition, sources);
+        var heat = SteelHeatReader.Read(One, heading => Many(root, heading).Select(t => new Fields(source, t, heading, SteelKeys.Table, 1, faults)), f => ReadSource(f, sources));
         if (faults.Count > 0 || name is null) return Checked<Steel>.Bad(faults.OrderBy(f => f.Line).ThenBy(f => f.Column).Take(50));
         return Checked<Steel>.Good(new Steel(
             name,
@@ -41,8 +42,11 @@ public static class SteelReader
             density,
             compositionSource is null ? null : new Sourced<ImmutableArray<ElementContent>>(elements, compositionSource),
             hardness,
-            [.. cautions.Select(c => c.Text)]));
+            [.. cautions.Select(c => c.Text)])
+        { Heat = heat });
     }
+
+    private static IEnumerable<TomlTable> Many(TomlTable root, string heading) => root.Find(heading)?.Value is TomlTables many ? many.Items : [];
 
     private static Sourced<T>? ReadSourced<T>(Fields f, SourceList sources, Func<Fields, T?> read)
         where T : struct
@@ -52,7 +56,7 @@ public static class SteelReader
         return value is { } v && source is not null ? new Sourced<T>(v, source) : null;
     }
 
-    private static string? ReadSource(Fields f, SourceList sources)
+    internal static string? ReadSource(Fields f, SourceList sources)
     {
         var key = f.Text("source");
         if (key is null || key is SourceTag.FromMemory or SourceTag.CommonPractice || sources.Find(key) is not null) return key;

@@ -29,6 +29,7 @@ public static class ShopKeys
             new("papers", false, false, "Papers and stones for finishing by hand. The list is yours as a whole."),
             new("oven", false, false, "The hardening oven."),
             new("temper_oven", false, false, "The tempering oven, when it is another one."),
+            new("hardness_tester", false, false, "The hardness tester. Readings are kept in hardness.csv beside the shop file."),
             new("quenchant", false, false, "What you quench in."),
             new("printer", true, false, "A printer for templates. Write the heading once for each; the first is used unless another is asked for."),
             new("allowances", false, false, "Steel you leave for later."),
@@ -112,8 +113,13 @@ public static class ShopKeys
             May("papers", "grits", "list of grits", "Papers and stones you finish with by hand, each with its series", "none", "[\"P220\", \"P400\", \"CAMI 600\"]"),
             .. Oven("oven"),
             .. Oven("temper_oven"),
+            Must("hardness_tester", "name", "text", "What you call it; \"none\" when you have none", "\"bench tester\""),
+            May("hardness_tester", "reads_high_by", "hardness difference", "How much too high it reads on a test block; negative when it reads low", "not checked", "\"-0.8 HRC\""),
             Must("quenchant", "name", "text", "Kind: medium oil, fast oil, plates, ...; \"none\" when you have none", "\"medium oil\""),
             May("quenchant", "volume", "volume", "How much, in L or gal", "", "\"15 L\""),
+            May("quenchant", "temperature", "temperature", "Temperature it is used at", "", "\"50 C\""),
+            May("quenchant", "warmest", "temperature", "Warmest you let it get", "the top of its kind's window", "\"65 C\""),
+            May("quenchant", "flash_point", "temperature", "Flash point, from its maker's sheet", "", "\"170 C\""),
             Must("printer", "name", "text", "What you call it", "\"office printer\""),
             Word("printer", "paper", true, "Paper it holds", "", "\"a4\"", ["a4", "letter", "a3", "roll"]),
             May("printer", "roll_width", "length", "Width of the roll; needed with roll", "", "\"24 in\""),
@@ -147,6 +153,8 @@ public static class ShopKeys
         May(heading, "height", "length", "Height of the chamber", "", "140"),
         May(heading, "depth", "length", "Depth of the chamber", "", "450"),
         May(heading, "reads_high_by", "temperature difference", "How much too high it reads; negative when it reads low", "not measured", "\"14 C\""),
+        May(heading, "swing", "temperature difference", "How far it swings to either side of its setting", "5 °C; 17 °C when its name says kitchen or toaster", "\"8 C\""),
+        .. heading == "oven" ? (KeyRow[])[Word(heading, "guard", false, "What keeps air from the steel in it", "none", "\"foil\"", ["none", "coating", "foil", "gas"])] : [],
     ];
 
     private static KeyRow Must(string table, string key, string kind, string meaning, string example) => new(table, key, kind, true, meaning, "", example, []);

@@ -77,7 +77,9 @@ public static partial class ShopReader
         var papers = ReadPapers(One("papers"));
         var printers = Many("printer", ReadPrinter);
         var (oven, temperOven) = (One("oven"), One("temper_oven"));
-        var (hardening, tempering) = (ReadOven(oven), ReadOven(temperOven));
+        var (hardening, tempering) = (ReadOven(oven, hardens: true), ReadOven(temperOven, hardens: false));
+        var testing = One("hardness_tester");
+        var tester = ReadTester(testing);
         var quench = One("quenchant");
         var quenchant = ReadQuenchant(quench);
         var allowances = One("allowances");
@@ -113,6 +115,7 @@ public static partial class ShopReader
             end ?? other.EndAllowance,
             edge ?? other.EdgeMargin)
         {
+            KnownMedia = QuenchList.BuiltIn.All,
             DrillGrind = grind ?? (drills is null ? other.DrillGrind : DrillGrind.Usual),
             SpotDrills = spots is { } sp ? [.. sp.OrderBy(x => x.Diameter.Mm)] : other.SpotDrills,
             Countersinks = sinks is { } cs ? [.. cs.OrderBy(x => x.Diameter.Mm)] : other.Countersinks,
@@ -133,6 +136,7 @@ public static partial class ShopReader
             Papers = papers ?? other.Papers,
             YieldShare = yield ?? other.YieldShare,
             ChanceShare = chance ?? other.ChanceShare,
+            HardnessTester = testing.IsThere ? tester : other.HardnessTester,
             Placings = [.. placings ?? [], .. other.Placings.Select(x => x with { IsOwn = false })],
         });
     }
@@ -358,19 +362,30 @@ public static partial class ShopReader
         return name is null || diameter is null ? null : new Wheel(name, diameter.Value);
     }
 
-    private static Oven? ReadOven(Fields f)
+    private static Oven? ReadOven(Fields f, bool hardens)
     {
         var name = f.Text("name");
         var (width, height, depth) = (f.Length("width"), f.Length("height"), f.Length("depth"));
         var high = f.Quantity("reads_high_by", OtherTexts.TemperatureDifferenceC);
-        return name is null || IsNone(name) ? null : new Oven(name, width, height, depth, high);
+        var swing = f.Quantity("swing", OtherTexts.TemperatureDifferenceC);
+        if (swing is < 0) f.Fault("swing", "a swing below 0", "write how far it goes to either side, as 8 C");
+        var guard = hardens ? f.Word("guard") : -1;
+        return name is null || IsNone(name) ? null : new Oven(name, width, height, depth, high) { Guard = guard < 0 ? SkinGuard.None : (SkinGuard)guard, SwingC = swing };
+    }
+
+    private static HardnessTester? ReadTester(Fields f)
+    {
+        var name = f.Text("name");
+        var high = f.Quantity("reads_high_by", OtherTexts.HardnessDifferenceHrc);
+        return name is null || IsNone(name) ? null : new HardnessTester(name, high);
     }
 
     private static Quenchant? ReadQuenchant(Fields f)
     {
         var name = f.Text("name");
         var volume = f.Quantity("volume", OtherTexts.Litres);
-        return name is null || IsNone(name) ? null : new Quenchant(name, volume);
+        var (at, flash, warmest) = (f.Quantity("temperature", QuantityText.Temperature), f.Quantity("flash_point", QuantityText.Temperature), f.Quantity("warmest", QuantityText.Temperature));
+        return name is null || IsNone(name) ? null : new Quenchant(name, volume) { Medium = QuenchList.BuiltIn.Find(name), At = at, FlashPoint = flash, Warmest = warmest };
     }
 
     private static Printer? ReadPrinter(Fields f)

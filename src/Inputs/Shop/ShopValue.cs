@@ -26,7 +26,7 @@ internal static class ShopValue
             "two lengths" => List(typed),
             "list of sizes" or "list of grits" => "[" + string.Join(", ", Items(typed).Select(Quoted)) + "]",
             _ when row.Kind.StartsWith("list of numbers", StringComparison.Ordinal) => typed.Contains("to", StringComparison.Ordinal) ? Quoted(typed) : List(typed),
-            "text" or "word" or "volume" or "temperature difference" => Quoted(typed),
+            "text" or "word" or "volume" or "temperature difference" or "hardness difference" => Quoted(typed),
             _ => OneOf(typed),
         };
     }

@@ -12,6 +12,13 @@ internal static class OtherTexts
         return read.IsGood && Math.Abs(read.Value) > 500 ? Reading<double>.Bad("a difference of more than 500 C", "check the number") : read;
     }
 
+    /// <summary>A difference of hardness in HRC: <c>-0.8 HRC</c>.</summary>
+    public static Reading<double> HardnessDifferenceHrc(string text)
+    {
+        var read = One(text, "-0.8 HRC", u => u.ToUpperInvariant() is "HRC" ? 1 : null);
+        return read.IsGood && Math.Abs(read.Value) > 10 ? Reading<double>.Bad("a tester more than 10 HRC wrong", "check the number, or have the tester mended") : read;
+    }
+
     /// <summary>A volume in litres: <c>15 L</c>, <c>4 gal</c> (US gallon, 3.785411784 L exactly).</summary>
     public static Reading<double> Litres(string text)
         => Positive(One(text, "15 L", u => u.ToLowerInvariant() switch { "l" or "litre" or "litres" or "liter" or "liters" => 1, "gal" or "gallon" or "gallons" => 3.785411784, _ => null }), 100_000);
@@ -27,6 +34,14 @@ internal static class OtherTexts
     /// <summary>A Brinell hardness: <c>240 HB</c>.</summary>
     public static Reading<double> Brinell(string text)
         => Positive(One(text, "240 HB", u => u.ToUpperInvariant() is "HB" or "HBW" ? 1 : null), 700);
+
+    /// <summary>A time in minutes: <c>10 min</c>, <c>2 h</c>, <c>30 s</c>.</summary>
+    public static Reading<double> Minutes(string text)
+        => Positive(One(text, "10 min", u => u.ToLowerInvariant() switch { "min" or "minutes" or "minute" => 1, "h" or "hour" or "hours" => 60, "s" or "seconds" => 1.0 / 60, _ => null }), 100_000);
+
+    /// <summary>A heat conductivity in W/(m·K): <c>26 W/mK</c>.</summary>
+    public static Reading<double> WPerMK(string text)
+        => Positive(One(text, "26 W/mK", u => u.Replace("·", "", StringComparison.Ordinal).Replace("(", "", StringComparison.Ordinal).Replace(")", "", StringComparison.Ordinal) == "W/mK" ? 1 : null), 500);
 
     private static Reading<double> One(string text, string example, Func<string, double?> factor)
     {

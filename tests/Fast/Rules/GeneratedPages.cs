@@ -13,4 +13,7 @@ public class GeneratedPages
 
     [Fact]
     public void The_page_of_the_steel_file_is_fresh() => GeneratedPage.Check(SteelKeysPage.Markdown(), "docs", "steel-file.md");
+
+    [Fact]
+    public void The_page_of_the_quenchant_file_is_fresh() => GeneratedPage.Check(QuenchKeysPage.Markdown(), "docs", "quenchant-file.md");
 }

@@ -18,7 +18,7 @@ public class PublicTypes
     private static readonly string[] Units =
     [
         "Mm", "Mm2", "Mm3", "Mm4", "Mm5", "Inches", "Grams", "Ounces", "GramsPerCm3", "Degrees", "Radians", "Celsius", "Fahrenheit", "Percent", "Rpm",
-        "W", "C", "Hb", "Hrc", "KgM2", "Litres", "Factor", "Share", "Ratio", "Tangent",
+        "W", "C", "Hb", "Hrc", "Hv", "Hours", "WPerMK", "WPerM2K", "CPerSecond", "JPerKgK", "KgPerM3", "PerInch", "KgM2", "Litres", "Factor", "Share", "Ratio", "Tangent",
         "Newtons", "Pounds", "NewtonMetres", "InchPounds", "Watts", "Horsepower", "MetresPerMin", "FeetPerMin", "TurnsPerMin", "MmPerMin", "MmPerTurn", "Seconds", "Minutes", "GramsPerMinute", "GramsPerBelt", "Cm2PerMin", "PerInch", "Grit", "Belts", "Um", "Micron",
     ];
 

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using Tangwright.Foundation;
+
+namespace Tangwright.Core;
+
+/// <summary>Can the hardness wanted be had, and where the steel is still tough?</summary>
+public static class TemperFindings
+{
+    /// <summary>Hardness wanted in the trough, or out of reach.</summary>
+    public static IEnumerable<Finding> Of(Results r)
+    {
+        if (TemperPlan.Of(r) is not { Wanted: { } wanted, SetPoint: { } set } t) yield break;
+        var source = t.Route == TemperRoute.Table ? string.Join(", ", t.Steel.Heat.TemperTable.Select(p => p.SourceKey).Distinct()) : "temper-regression";
+        if (set.Verdict == TemperVerdict.Avoided && set.Avoided is { } avoided)
+        {
+            yield return new Finding(
+                FindingCodes.HeatTrough,
+                Severity.Warning,
+                "hardness",
+                null,
+                $"{Band(wanted)} in {t.Steel.Name} needs a temper between {Shown.Both(avoided.From)} and {Shown.Both(avoided.To)}: {avoided.Why}.",
+                Band(wanted),
+                $"no temper from {Shown.Both(avoided.From)} to {Shown.Both(avoided.To)}",
+                avoided.SourceKey,
+                Aims(set))
+            {
+                Ways = Ways(set),
+            };
+        }
+        else if (set.Verdict is TemperVerdict.TooHard or TemperVerdict.TooSoft)
+        {
+            var edge = set.Verdict == TemperVerdict.TooHard ? t.Curve.MaxBy(p => p.Hrc.Value) : t.Curve.MinBy(p => p.Hrc.Value);
+            var reach = $"{Shown.Number(edge.Hrc.Value + t.Log.Bias.MeanHrc, 1)} HRC after {t.Cycle.Count} × {Shown.Trimmed(t.Cycle.HoldHours, 1)} h at {Shown.Both(edge.At)}";
+            yield return new Finding(
+                FindingCodes.HardnessOutOfReach,
+                Severity.Warning,
+                "hardness",
+                null,
+                set.Verdict == TemperVerdict.TooHard ? $"{t.Steel.Name} does not keep {Band(wanted)} even after the coldest temper." : $"How {t.Steel.Name} gets as soft as {Band(wanted)} is not known.",
+                Band(wanted),
+                (set.Verdict == TemperVerdict.TooHard ? "at most " : "as far as is known down to ") + reach,
+                source,
+                Aims(set) is { Length: > 0 } aims ? aims : "another steel, or another hardness")
+            {
+                Ways = Ways(set),
+            };
+        }
+    }
+
+    private static string Aims(TemperSetPoint set) => string.Join(", or ", set.Instead.Select((i, k) => $"{(k == 0 ? "aim for " : "")}{Band(i.Band)}, tempered near {Shown.Both(i.At)}"));
+
+    private static ImmutableArray<RemedyWay> Ways(TemperSetPoint set) => [.. set.Instead.Select(i => new RemedyWay($"want {Band(i.Band)}", [new WordSet("target", "hardness", Band(i.Band))]))];
+
+    private static string Band(HardnessBand b) => $"{Shown.Trimmed(b.LowHrc, 1)} to {Shown.Trimmed(b.HighHrc, 1)} HRC";
+}
