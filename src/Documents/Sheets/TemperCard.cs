@@ -11,7 +11,7 @@ public static class TemperCard
     public const string Key = "temper";
 
     private const string Title = "Temper card";
-    private const double ChartMm = 78;
+    private const double ChartMm = 62;
 
     /// <summary>Draws its sheets; none when nothing is known of the steel's hardening.</summary>
     public static ImmutableArray<Sheet> Draw(SheetRequest request)
