@@ -39,6 +39,7 @@ internal static class CommandLine
             RoughcutCommand.Make(),
             BevelsCommand.Make(),
             FinishCommand.Make(),
+            HeatCommand.Make(),
             BalanceCommand.Make(),
             CompareCommand.Make(),
             TemplateCommand.Make(),

@@ -60,6 +60,7 @@ public static class MakePacket
                     Add("holes.csv", CsvWriter.Write(HoleCsv.Rows(results)));
                     Add("readout.csv", CsvWriter.Write(ReadoutCsv.Rows(results)));
                     Add("layout.csv", CsvWriter.Write(LayoutCsv.Rows(results)));
+                    if (HeatSubject.Of(results) is { } subject && HeatPlan.Of(subject) is { } heat) Add("furnace.csv", PlanHeat.Csv(heat));
                     var drawing = PieceDrawing.Of(results);
                     Add("outline.svg", Encoding.UTF8.GetBytes(SvgWriter.Write(drawing)));
                     Add("outline.dxf", Encoding.UTF8.GetBytes(DxfWriter.Write(drawing)));

@@ -51,6 +51,12 @@ public static class OpenWork
     /// <param name="shopPath">The shop file; null: looked for.</param>
     internal static Checked<Shop> ShopAlone(string? shopPath) => FindShop("", shopPath).Then(found => Checked<Shop>.Good(found.Shop));
 
+    /// <summary>A shop and a steel by itself, with the log of the shop; with the known name nearest to a steel that has no file.</summary>
+    /// <param name="steelName">The steel.</param>
+    /// <param name="shopPath">The shop file; null: looked for.</param>
+    internal static Checked<ShopSteel> ShopAndSteel(string steelName, string? shopPath)
+        => FindShop("", shopPath).Then(shop => FindSteel(steelName, shop.Folder).Then(steel => Checked<ShopSteel>.Good(new ShopSteel(shop.Shop, steel.Steel, steel.Steel is null ? SteelList.BuiltIn.Nearest(steelName) : null))));
+
     private static Checked<OpenedWork> With(Plan plan, string planPath, FoundShop shop)
         => FindSteel(plan.Stock.Steel, shop.Folder).Then(steel => MeasuredBeside.Read(planPath).Then(measured => GrindingLogBeside.Read(shop.Folder).Then(log => HardnessLogBeside.Read(shop.Folder).Then(readings => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan, shop.Shop with { GrindingLog = log.Entries, HardnessLog = readings.Entries }, shop.Words, steel.Steel) { Measured = measured, LogFolder = shop.Folder })))));
 
@@ -130,6 +136,9 @@ public static class OpenWork
     }
 
     private sealed record FoundShop(Shop Shop, string Words, string Folder);
+
+    /// <summary>A shop and a steel by itself.</summary>
+    internal sealed record ShopSteel(Shop Shop, Steel? Steel, string? Near);
 
     private sealed record FoundSteel(Steel? Steel);
 }

@@ -64,7 +64,7 @@ public static class HeatWords
         [
             $"Hardening begins to be possible at {Range(lower.Low, lower.High)}{(c.Upper is { } up ? $", all of it by {Shown.Both(up)}" : "")}: {Shown.Number(c.Opinions.Length, 0)} {(c.Opinions.Length == 1 ? "source" : "sources")}, ±15 °C each.",
             c.FullSolution is { } acm ? $"Over the eutectoid: all carbon would dissolve only at {Shown.Both(acm)}; it is hardened lower, and what stays undissolved wears well." : "",
-            c.MartensiteBegins is { } ms ? $"Martensite begins at {Shown.Both(ms)}: until then it bends like lead, below it is brittle." : "",
+            c.MartensiteBegins is { } ms ? $"Martensite begins at {Shown.Both(ms)}: above that a warped blade can still be straightened, below it is brittle." : "",
         ];
         return [.. all.Where(t => t.Length > 0)];
     }

@@ -73,6 +73,9 @@ public static class QuantityText
             : Reading<Temperature>.Bad("a temperature below absolute zero or above 2000 C", "check the number and C or F");
     }
 
+    /// <summary>A time in minutes: <c>10 min</c>, <c>2 h</c>, <c>30 s</c>.</summary>
+    public static Reading<double> Minutes(string text) => OtherTexts.Minutes(text);
+
     private static Reading<double> OneHardness(string text)
     {
         var (number, unit) = NumberText.Split(text.Trim());

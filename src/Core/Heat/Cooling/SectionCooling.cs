@@ -49,6 +49,6 @@ public static class SectionCooling
             step = Math.Min(Math.Min(Growth * step, MostDropC / columns.Max(c => c.FastestCPerSecond)), Math.Min(LongestSeconds, steady));
         }
 
-        return [.. columns.Select(c => SlabCooling.StructureOf(c, 0, decay, c.CentreC))];
+        return [.. columns.Select(c => SlabCooling.StructureOf(c, 0, decay, Math.Min(c.CentreC, SlabCooling.RoomCelsius)))];
     }
 }

@@ -50,6 +50,9 @@ public sealed record CoolingRun(double ThicknessMm, ImmutableArray<CoolingPoint>
 [Formula("cooling of a plate through its thickness: finite volumes, Crank-Nicolson", "patankar-1980", "Plate wide against its thickness; exact series of the plane wall met within 0.2 %; heat taken in real baths is good to ±30 % between laboratories")]
 public static class SlabCooling
 {
+    /// <summary>What is out of the bath cools on to this, °C.</summary>
+    public const double RoomCelsius = 25;
+
     private const double MostDropC = 2, Growth = 1.25, LongestSeconds = 5, MostSeconds = 3600, KeptC = 4;
 
     /// <summary>Works it out.</summary>
@@ -78,7 +81,7 @@ public static class SlabCooling
         if (curve[^1].AtSeconds < now) curve.Add(new(now, column.CentreC, column.FaceC));
         return new CoolingRun(thicknessMm, curve.ToImmutable(), At(0), At(CoolingColumn.Cells - 1));
 
-        Structure? At(int cell) => decay is null ? null : StructureOf(column, cell, decay, column.CentreC);
+        Structure? At(int cell) => decay is null ? null : StructureOf(column, cell, decay, Math.Min(column.CentreC, RoomCelsius));
     }
 
     /// <summary>What a cell has become, cooled to a temperature.</summary>
