@@ -53,7 +53,7 @@ public static class TestSpots
                 if (rim < clear) continue;
                 var at = ground?.At(p) ?? r.Plan.Stock.Thickness.Mm;
                 if (at < thick || (ground is not null && !IsFlatAround(ground, p, clear))) continue;
-                found.Add(new TestSpot(p, IsHandle(r, p.X) ? "handle" : "blade", Length.OfMm(rim), Length.OfMm(at), IsHidden(r, p.X)));
+                found.Add(new TestSpot(p, IsBlade(r, edge, p.X) ? "blade" : "handle", Length.OfMm(rim), Length.OfMm(at), IsHidden(r, p.X)));
             }
         }
 
@@ -78,6 +78,8 @@ public static class TestSpots
 
         return true;
     }
+
+    private static bool IsBlade(Results r, EdgeSpan? edge, double x) => edge is null ? !IsHandle(r, x) : x >= edge.Path.Bounds.MinX && x <= edge.Path.Bounds.MaxX;
 
     private static bool IsHandle(Results r, double x) => r.Plan.Grip is { } g && x >= Math.Min(g.From.X, g.To.X) && x <= Math.Max(g.From.X, g.To.X);
 

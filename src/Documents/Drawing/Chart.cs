@@ -28,7 +28,7 @@ internal readonly record struct ChartDot(Point At, string Label, bool IsOpen = f
 internal sealed record Chart(ChartAxis X, ChartAxis Y)
 {
     private const double LeftMm = 15;
-    private const double BelowMm = 9;
+    private const double BelowMm = 9.8;
     private const double LetterMm = Canvas.SmallMm;
 
     // beside the point first, then higher or lower with a leader
@@ -114,8 +114,8 @@ internal sealed record Chart(ChartAxis X, ChartAxis Y)
         {
             var x = room.MinX + (X.ShareOf(t.At) * room.Width);
             canvas.Line(new Point(x, room.MinY), new Point(x, room.MaxY), help);
-            canvas.Text(t.Label, new Point(x, room.MinY - 4), LetterMm, anchor: TextAnchor.Middle);
-            canvas.Text(t.Second, new Point(x, room.MinY - 8), LetterMm, anchor: TextAnchor.Middle);
+            canvas.Text(t.Label, new Point(x, room.MinY - 4.8), LetterMm, anchor: TextAnchor.Middle);
+            canvas.Text(t.Second, new Point(x, room.MinY - 8.8), LetterMm, anchor: TextAnchor.Middle);
         }
 
         foreach (var t in Y.Ticks)

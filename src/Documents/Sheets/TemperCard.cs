@@ -11,7 +11,7 @@ public static class TemperCard
     public const string Key = "temper";
 
     private const string Title = "Temper card";
-    private const double ChartMm = 62;
+    private const double ChartMm = 58;
 
     /// <summary>Draws its sheets; none when nothing is known of the steel's hardening.</summary>
     public static ImmutableArray<Sheet> Draw(SheetRequest request)
@@ -32,7 +32,7 @@ public static class TemperCard
         var (low, high) = (Math.Floor(Math.Min(shown.Min(p => p.Hrc.Low), t.Wanted?.LowHrc ?? 99) + Math.Min(shift, 0)), Math.Ceiling(Math.Max(shown.Max(p => p.Hrc.High), t.Wanted?.HighHrc ?? 0) + Math.Max(shift, 0)));
         var (from, to) = (shown[0].At.Celsius, shown[^1].At.Celsius);
         ImmutableArray<Point> Line(Func<Estimate<double>, double> of) => [.. shown.Select(p => new Point(p.At.Celsius, of(p.Hrc) + shift))];
-        return new Chart(ChartAxis.Celsius("steel at the temper", from, to), ChartAxis.Even("hardness, HRC", low, high, 12))
+        return new Chart(ChartAxis.Celsius("steel at the temper", from, to), ChartAxis.Even("hardness, HRC; dashed: how far it may be off", low, high, 12))
         {
             Bands =
             [
@@ -51,7 +51,7 @@ public static class TemperCard
 
     private static IEnumerable<FlowRow> Rows(TemperPlan t, double width)
     {
-        if (TemperWords.Trouble(t) is { Length: > 0 } trouble) yield return CardRows.Boxed(trouble, width);
+        if (TemperWords.Trouble(t) is { Length: > 0 } trouble && t.SetPoint?.Verdict != TemperVerdict.NoData) yield return CardRows.Boxed(trouble, width);
         if (t.SetPoint is { Set: not null, Gives: { } gives })
         {
             yield return CardRows.Big("set", $"{TemperWords.Set(t)}, {TemperWords.Cycle(t)}", TemperWords.SetWhy(t), width);
@@ -66,7 +66,7 @@ public static class TemperCard
         if (Curve(t) is { } curve)
         {
             yield return new FlowRow(ChartMm + 2, (canvas, box) => curve.Draw(canvas, box with { MinY = box.MinY + 2 }));
-            yield return CardRows.Line("Full line: computed; dashed: how far it may be off. " + (t.SetPoint is { Set: not null } ? "" : TemperWords.From(t)), width, size: CardRows.NoteMm);
+            if (t.SetPoint is not { Set: not null }) yield return CardRows.Line(TemperWords.From(t), width, size: CardRows.NoteMm);
         }
         else
         {

@@ -56,7 +56,7 @@ public static class TemperWords
         return s.Verdict switch
         {
             TemperVerdict.Avoided when s.Avoided is { } a => $"{Band(wanted)} would need a temper between {Shown.Both(a.From)} and {Shown.Both(a.To)}: {a.Why}. {aims}.",
-            TemperVerdict.TooHard => $"{Band(wanted)} is harder than the coldest temper leaves. {aims}{(aims.Length > 0 ? "." : "")}",
+            TemperVerdict.TooHard => $"{Band(wanted)} is harder than {(t.Curve.IsEmpty ? "it comes out of the quench: another steel, or a lower hardness" : "the coldest temper leaves")}. {aims}{(aims.Length > 0 ? "." : "")}".TrimEnd(),
             TemperVerdict.TooSoft => $"How it gets as soft as {Band(wanted)} is not known. {aims}{(aims.Length > 0 ? "." : "")}",
             TemperVerdict.NoData => Sentence(s.Remark),
             TemperVerdict.Moved when s.Avoided is { } a => $"Kept at an end of {Band(wanted)}, out of {Shown.Both(a.From)} to {Shown.Both(a.To)}.",
