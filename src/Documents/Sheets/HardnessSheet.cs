@@ -61,7 +61,11 @@ public static class HardnessSheet
                 [new("batch", 0.18), new("piece", 0.1), new("load", 0.1), new("steel at", 0.22), new("read", 0.12), new("true", 0.12), new("", 0.16)],
                 [.. t.Log.Readings.TakeLast(12).Select(j => ImmutableArray.Create(j.Entry.Batch, j.Entry.Piece, j.Entry.Load, Shown.Both(j.Entry.TemperedAt!.Value), Shown.Number(j.Entry.ReadHrc, 1), Shown.Number(j.Hrc, 1), j.IsFarFromRest ? "far off" : j.IsOutsideBand ? "outside" : "good"))],
                 width);
-            foreach (var j in t.Log.Readings.Where(j => j.IsFlagged).TakeLast(6)) yield return CardRows.Line(TemperWords.Flagged(j), width, size: CardRows.NoteMm, bold: true);
+            foreach (var j in t.Log.Readings.Where(j => j.IsFlagged).TakeLast(4))
+            {
+                var lines = TemperWords.Flagged(j);
+                yield return FlowRow.Together([.. lines.Select((l, i) => CardRows.Line(l, width, size: CardRows.NoteMm, bold: i == 0))]);
+            }
         }
     }
 

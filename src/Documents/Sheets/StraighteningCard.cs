@@ -19,7 +19,7 @@ public static class StraighteningCard
     public static ImmutableArray<Sheet> Draw(SheetRequest request)
     {
         if (request.Temper is not { } t) return [];
-        var first = SheetTop.New(request, Key, Title, Title, "Look along the spine and lay it on a flat plate: bow is the gap under the middle. Stop when it is straight enough: 0.5 mm in 200 mm (0.020 in in 8 in) for work knives, 0.2 mm (0.008 in) for the kitchen (common practice).");
+        var first = SheetTop.New(request, Key, Title, Title, "Bow is the gap under the middle on a flat plate. Straight enough (common practice): 0.5 mm in 200 mm (0.020 in in 8 in) for work, 0.2 mm (0.008 in) for the kitchen.");
         return Flow.Over(first, () => SheetTop.New(request, Key, Title, Title, "Continued."), head: null, Rows(request, t, first.Room.Width), after: Notes.Draw);
     }
 
@@ -31,9 +31,8 @@ public static class StraighteningCard
         var most = t.SetPoint?.StraightenAtMost;
         yield return CardRows.Said("Out of the quench, while it is warm");
         yield return CardRows.Line(request.Heat?.Critical.MartensiteBegins is { } ms
-            ? $"Above {Shown.Both(ms)}, where martensite begins, it still bends by hand: gloves, light and even, on the edge of a board or in a vise with soft jaws. It gets stiff fast; some 100 °C (180 °F) lower stop: from there it snaps."
-            : "While it is still over about 200 °C (400 °F) it bends by hand (common practice): gloves, light and even. When it gets stiff stop: from there it snaps.", width);
-        yield return CardRows.Line("Or between plates or clamped to a flat bar from then until it is cold.", width);
+            ? $"Above {Shown.Both(ms)}, where martensite begins, it still bends by hand: gloves, light and even, on the edge of a board or in a vise with soft jaws. It gets stiff fast; some 100 °C (180 °F) lower stop: from there it snaps. Then between plates or clamped to a flat bar until it is cold."
+            : "While it is still over about 200 °C (400 °F) it bends by hand (common practice): gloves, light and even. When it gets stiff stop: from there it snaps. Then between plates or clamped to a flat bar until it is cold.", width);
         yield return CardRows.Said("Later: clamp over a shim and temper");
         yield return most is { } m
             ? CardRows.Big("steel at most", Shown.Both(m), $"10 °C (18 °F) under the last temper; {(t.Oven.ReadsHighByC is { } off && Math.Abs(off) >= 0.05 ? $"{t.OvenName} set to {Shown.Both(Temperature.OfCelsius(m.Celsius + off))} at most" : "hotter, and it goes soft")}. An hour at heat for each try; let it cool in the clamp.", width)

@@ -17,7 +17,7 @@ public static class TemperCard
     public static ImmutableArray<Sheet> Draw(SheetRequest request)
     {
         if (request.Temper is not { } t) return [];
-        var first = SheetTop.New(request, Key, Title, Title, TemperWords.Head(t) + ". Starting points: temper a test piece of the same bar first and go by what it measures.");
+        var first = SheetTop.New(request, Key, Title, Title, TemperWords.Head(t) + ". A start: go by a test piece of the same bar.");
         return Flow.Over(first, () => SheetTop.New(request, Key, Title, Title, "Continued."), head: null, Rows(t, first.Room.Width), after: Notes.Draw);
     }
 

@@ -69,8 +69,7 @@ public static class TemperWords
     [
         .. t.Steel.Heat.Avoided.Select(a => $"No temper from {Shown.Both(a.From)} to {Shown.Both(a.To)}: {a.Why}."),
         t.SetPoint?.StraightenAtMost is { } most ? $"Never above {Shown.Both(most)} in the steel while straightening: 10 °C (18 °F) under the last temper, or it goes soft." : "Straighten at least 10 °C (18 °F) under the last temper.",
-        "The clock starts when the steel is at heat, not when the oven says so: a thermocouple on the piece, or a quarter of an hour more for each 6 mm (1/4 in) (common practice).",
-        "Colours of the skin come of time as well as heat: they are no thermometer.",
+        "The clock starts when the steel is at heat: by a thermocouple on the piece, or a quarter of an hour more for each 6 mm (1/4 in) (common practice). Colours of the skin are no thermometer.",
     ];
 
     /// <summary>What the log has taught; says so when there is none.</summary>
@@ -78,9 +77,13 @@ public static class TemperWords
         ? $"Before any reading: 0 ± {Shown.Number(HardnessBias.PriorSdHrc, 1)} HRC off. {b.Readings} {(b.Readings == 1 ? "reading" : "readings")} of {t.Steel.Name}{(t.OvenName.Length > 0 ? " in " + t.OvenName : "")}: it comes out {Shown.Number(Math.Abs(b.MeanHrc), 1)} HRC {(b.MeanHrc >= 0 ? "harder" : "softer")} than computed, ± {Shown.Number(b.SdHrc, 1)}; the set-point counts it."
         : $"No reading of {t.Steel.Name}{(t.OvenName.Length > 0 ? " in " + t.OvenName : "")} yet: computed hardness is known to ± {Shown.Number(HardnessBias.PriorSdHrc, 1)} HRC; four readings bring that to ± 0.5. They go into hardness.csv beside the shop file.";
 
-    /// <summary>A flagged reading.</summary>
-    public static string Flagged(JudgedReading j)
-        => $"{(j.Entry.Batch.Length > 0 ? j.Entry.Batch + ", " : "")}piece {j.Entry.Piece}{(j.Entry.Load.Length > 0 ? $", load {j.Entry.Load}" : "")}: {Shown.Number(j.Hrc, 1)} HRC {(j.IsFarFromRest ? "is far from the rest of its batch" : "is outside the band")}. Look at, in this order: {string.Join("; ", j.Causes)}. Then: {j.Do}.";
+    /// <summary>A flagged reading, then what may be behind it, the likeliest first, then what to do.</summary>
+    public static ImmutableArray<string> Flagged(JudgedReading j) =>
+    [
+        $"{(j.Entry.Batch.Length > 0 ? j.Entry.Batch + ", " : "")}piece {j.Entry.Piece}{(j.Entry.Load.Length > 0 ? $", load {j.Entry.Load}" : "")}: {Shown.Number(j.Hrc, 1)} HRC {(j.IsFarFromRest ? "is far from the rest of its batch" : "is outside the band")}. Look at, in this order:",
+        .. j.Causes.Select((c, i) => $"{i + 1}. {c}"),
+        Sentence("then " + j.Do),
+    ];
 
     /// <summary>"14 °C (25 °F)", a difference.</summary>
     public static string Difference(double celsius) => $"{Shown.Number(celsius, 0)} °C ({Shown.Number(1.8 * celsius, 0)} °F)";
