@@ -114,6 +114,30 @@ public static class FindingCodes
     /// <summary>The balance point misses the target.</summary>
     public const string TargetBalance = "target.balance";
 
+    /// <summary>The steel does not harden in its thickness and quenchant.</summary>
+    public const string WillNotHarden = "heat.will-not-harden";
+
+    /// <summary>The steel hardens in part, or not for sure.</summary>
+    public const string HardensMarginally = "heat.marginal";
+
+    /// <summary>The bath is let come too near its flash point.</summary>
+    public const string NearFlashPoint = "heat.flash-point";
+
+    /// <summary>One piece warms the oil too much.</summary>
+    public const string OilTooLittle = "heat.oil-too-little";
+
+    /// <summary>The steel wants a held soak and the shop has no oven.</summary>
+    public const string WantsOven = "heat.wants-oven";
+
+    /// <summary>Hardening temperature outside the steel's window.</summary>
+    public const string OutsideWindow = "heat.outside-window";
+
+    /// <summary>The piece does not go into the oven.</summary>
+    public const string OvenTooSmall = "heat.oven-too-small";
+
+    /// <summary>The quenchant has no file.</summary>
+    public const string QuenchantUnknown = "heat.quenchant-unknown";
+
     /// <summary>The hardness wanted needs a temper at which the steel is not tempered.</summary>
     public const string HeatTrough = "heat.trough";
 
@@ -229,6 +253,14 @@ public static class FindingCodes
             new(GripOutside, Severity.Warning, "An end of the grip lies outside the piece."),
             new(TargetWeight, Severity.Warning, "The finished steel misses the weight wanted."),
             new(TargetBalance, Severity.Warning, "The balance point misses the place wanted."),
+            new(WillNotHarden, Severity.Error, "The steel does not harden in its thickness and quenchant, by its cooling and by ideal diameter."),
+            new(HardensMarginally, Severity.Warning, "The steel hardens only in part in its thickness and quenchant, or two methods do not agree."),
+            new(NearFlashPoint, Severity.Error, "The quench oil is let come nearer than 28 °C to its flash point."),
+            new(OilTooLittle, Severity.Warning, "One piece warms the quench oil past the warmest it is let get."),
+            new(WantsOven, Severity.Warning, "The steel wants a soak that only an oven holds, and the shop has none."),
+            new(OutsideWindow, Severity.Warning, "The hardening temperature of the plan lies outside the steel's window."),
+            new(OvenTooSmall, Severity.Warning, "The piece does not go into the hardening oven."),
+            new(QuenchantUnknown, Severity.Note, "The quenchant has no file, so it cannot be said whether the steel hardens."),
             new(HeatTrough, Severity.Warning, "The hardness wanted needs a temper at which the steel is less tough than above and below."),
             new(HardnessOutOfReach, Severity.Warning, "The hardness wanted is harder than the coldest temper leaves, or softer than is known of the steel."),
             new(SteelUnknown, Severity.Warning, "There is no file for the steel: masses are left out."),

@@ -179,7 +179,7 @@ public static class PlanHeat
                 w.Number("rise_by_heat_c", b.RiseHeatC);
                 w.Number("warmest_c", b.Warmest.Celsius);
                 w.WriteNumber("in_a_row", b.InARow);
-                w.Number("litres_for_a_load", b.LitresForAll);
+                w.Number("litres_for_a_load", b.LoadLitres);
             });
         }
 

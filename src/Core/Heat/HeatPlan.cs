@@ -17,9 +17,9 @@ public sealed record OvenStep(string What, Temperature Piece, Temperature Set, (
 /// <param name="RiseRuleC">Rise of one piece by the rule of the trade, °C.</param>
 /// <param name="RiseHeatC">Rise of one piece by its heat, °C.</param>
 /// <param name="InARow">Pieces before a wait.</param>
-/// <param name="LitresForAll">Bath for all pieces of a load without a wait, L.</param>
+/// <param name="LoadLitres">Bath for all pieces of a load without a wait, L.</param>
 /// <param name="WaitMinutes">Wait after that, by still air, least and most, min.</param>
-public sealed record BathAnswer(Temperature At, Temperature Warmest, double RiseRuleC, double RiseHeatC, int InARow, double LitresForAll, (double LowMinutes, double HighMinutes) WaitMinutes)
+public sealed record BathAnswer(Temperature At, Temperature Warmest, double RiseRuleC, double RiseHeatC, int InARow, double LoadLitres, (double LowMinutes, double HighMinutes) WaitMinutes)
 {
     /// <summary>The greater of both.</summary>
     public double MostRiseC => Math.Max(RiseRuleC, RiseHeatC);
@@ -28,8 +28,8 @@ public sealed record BathAnswer(Temperature At, Temperature Warmest, double Rise
 /// <summary>How a piece comes to heat.</summary>
 /// <param name="AloneMinutes">Alone in the oven, min.</param>
 /// <param name="RackedMinutes">Between neighbours on the rack, min; the same when there are none.</param>
-/// <param name="Emissivity">Emissivity counted with.</param>
-public readonly record struct HeatUp(double AloneMinutes, double RackedMinutes, double Emissivity);
+/// <param name="EmissivityRatio">Emissivity counted with.</param>
+public readonly record struct HeatUp(double AloneMinutes, double RackedMinutes, double EmissivityRatio);
 
 /// <summary>Hardening of a piece: what to set, how long, in what, and what comes of it.</summary>
 /// <param name="Subject">What is hardened.</param>
@@ -88,7 +88,7 @@ public sealed record HeatPlan(
 
     /// <summary>What it is quenched in: the plan's choice, else the shop's.</summary>
     public static Quenchant? QuenchantOf(HeatSubject s) => s.Wish.Quenchant is { } named
-        ? string.Equals(named.Name, s.Shop.Quenchant?.Name, StringComparison.OrdinalIgnoreCase) ? s.Shop.Quenchant : named
+        ? string.Equals(named.Name, s.Shop.Quenchant?.Name, StringComparison.OrdinalIgnoreCase) ? s.Shop.Quenchant! with { Medium = s.Shop.Quenchant.Medium ?? named.Medium } : named
         : s.Shop.Quenchant;
 
     /// <summary>Whether something keeps the air off.</summary>

@@ -74,7 +74,7 @@ public static class HeatWords
     {
         var (alone, racked) = (p.HeatUp.AloneMinutes, p.HeatUp.RackedMinutes);
         var rack = racked > alone * 1.02 ? $", up to {Minutes(racked)} between neighbours on the rack" : "";
-        return $"Coming to heat in a hot oven: about {Minutes(alone)} alone{rack} ({(p.HeatUp.Emissivity < 0.5 ? "in foil" : "bare, scaled steel")}); then the soak of {Range(p.SoakMinutes)}.";
+        return $"Coming to heat in a hot oven: about {Minutes(alone)} alone{rack} ({(p.HeatUp.EmissivityRatio < 0.5 ? "in foil" : "bare, scaled steel")}); then the soak of {Range(p.SoakMinutes)}.";
     }
 
     /// <summary>A step of the oven.</summary>
@@ -104,7 +104,7 @@ public static class HeatWords
                 _ => $"From {Shown.Both(b.At)} up to {Shown.Both(b.Warmest)}: {Shown.Number(b.InARow, 0)} in a row, then wait until it is back.",
             },
             b.InARow > 0 && b.WaitMinutes.HighMinutes > 0 ? $"Back to {Shown.Both(b.At)} by still air: some {Shown.Number(b.WaitMinutes.LowMinutes, 0)} to {Shown.Number(b.WaitMinutes.HighMinutes, 0)} min; stir and measure." : "",
-            double.IsFinite(b.LitresForAll) && p.Loads.Loads.DefaultIfEmpty(1).Max() > b.InARow ? $"A whole load without a wait wants about {Shown.Number(b.LitresForAll, 0)} L ({Shown.Number(b.LitresForAll / 3.785411784, 0)} US gal)." : "",
+            double.IsFinite(b.LoadLitres) && p.Loads.Loads.DefaultIfEmpty(1).Max() > b.InARow ? $"A whole load without a wait wants about {Shown.Number(b.LoadLitres, 0)} L ({Shown.Number(b.LoadLitres / 3.785411784, 0)} US gal)." : "",
         ];
         return [.. all.Where(t => t.Length > 0), Flash(p)];
     }

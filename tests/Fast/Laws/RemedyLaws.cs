@@ -39,6 +39,11 @@ public class RemedyLaws
         [FindingCodes.MeasuredRod] = "the piece is mended, not the plan",
         [FindingCodes.MeasuredScrap] = "the piece is lost, not the plan",
         [FindingCodes.MeasuredIncomplete] = "the other holes have to be measured",
+        [FindingCodes.NearFlashPoint] = "the oil is the trouble, not a line of the plan",
+        [FindingCodes.OilTooLittle] = "the tank is the trouble, not a line of the plan",
+        [FindingCodes.WantsOven] = "the oven is the trouble, not a line of the plan",
+        [FindingCodes.OvenTooSmall] = "the oven is the trouble, not a line of the plan",
+        [FindingCodes.QuenchantUnknown] = "a file for the quenchant is missing, not a line of the plan",
         [FindingCodes.SteelNoDensity] = "a line of the steel's file is missing",
     };
 

@@ -137,5 +137,5 @@ internal sealed class CoolingColumn
 
     // martensite gives its heat as the temperature falls: it counts as heat capacity
     private double MartensiteHeat(int i)
-        => _decay is { } d && _mid[i] < d.MartensiteStartCelsius ? (1 - _turned[i]) * Austenite.MartensiteJPerKg * d.Alpha * Math.Exp(-d.Alpha * (d.MartensiteStartCelsius - _mid[i])) : 0;
+        => _decay is { } d && _mid[i] < d.MartensiteStartCelsius ? (1 - _turned[i]) * Austenite.MartensiteJPerKg * d.AlphaRatio * Math.Exp(-d.AlphaRatio * (d.MartensiteStartCelsius - _mid[i])) : 0;
 }

@@ -89,7 +89,7 @@ public static class SlabCooling
     {
         var (p, b, f) = column.Turned(cell);
         var rest = 1 - p - b - f;
-        var left = rest * RetainedAustenite.Share(decay.Alpha, decay.MartensiteStartCelsius, coldestC);
+        var left = rest * RetainedAustenite.Share(decay.AlphaRatio, decay.MartensiteStartCelsius, coldestC);
         return new Structure(p, b, f, rest - left, left);
     }
 }

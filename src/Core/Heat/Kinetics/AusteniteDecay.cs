@@ -17,7 +17,6 @@ public sealed class AusteniteDecay
     public AusteniteDecay(Chemistry dissolved, double grain = UsualGrain)
     {
         Dissolved = dissolved;
-        Grain = grain;
         _pearlite = TransformationTime.SteelFactor(Product.Pearlite, dissolved) / Math.Pow(2, 0.32 * grain);
         _bainite = TransformationTime.SteelFactor(Product.Bainite, dissolved) / Math.Pow(2, 0.29 * grain);
         _ferrite = TransformationTime.SteelFactor(Product.Ferrite, dissolved) / Math.Pow(2, 0.41 * grain);
@@ -25,7 +24,7 @@ public sealed class AusteniteDecay
         _ae3 = AndrewsCritical.UpperCelsius(dissolved);
         _bs = BainiteStart.LiCelsius(dissolved);
         MartensiteStartCelsius = MartensiteStart.Celsius(dissolved);
-        Alpha = RetainedAustenite.Alpha(dissolved);
+        AlphaRatio = RetainedAustenite.Alpha(dissolved);
         _hasBainite = dissolved.CarbonPercent <= 0.65;
         _hasFerrite = dissolved.CarbonPercent < 0.70 && _ae3 > _ae1 + 20;
     }
@@ -33,14 +32,11 @@ public sealed class AusteniteDecay
     /// <summary>Composition in solution.</summary>
     public Chemistry Dissolved { get; }
 
-    /// <summary>Grain size, ASTM number.</summary>
-    public double Grain { get; }
-
     /// <summary>Martensite begins, °C.</summary>
     public double MartensiteStartCelsius { get; }
 
     /// <summary>Share of austenite lost for each °C under it.</summary>
-    public double Alpha { get; }
+    public double AlphaRatio { get; }
 
     /// <summary>Below it pearlite is no longer counted, °C.</summary>
     public double DiffusionEndCelsius => Math.Max(MartensiteStartCelsius, 400);

@@ -69,6 +69,12 @@ public class ValueEditTests
         chance = 0.95   # r
         [heat]
         temper = "200 C"   # r
+        hold = "2 h"   # r
+        tempers = 2   # r
+        harden = "815 C"   # r
+        soak = "10 min"   # r
+        quenchant = "fast oil"   # r
+        sub_zero = "-75 C"   # r
         [finish]
         grit = "P400"   # r
         [[added_mass]]
@@ -131,6 +137,12 @@ public class ValueEditTests
         ["ground"] = "before",
         ["edge_before_hardening"] = "0.8",
         ["edge_finished"] = "0.4",
+        ["hold"] = "90 min",
+        ["tempers"] = "3",
+        ["harden"] = "1525 F",
+        ["soak"] = "12 min",
+        ["quenchant"] = "medium oil",
+        ["sub_zero"] = "-20 C",
         ["sharpen_per_side"] = "17.5",
         ["plunge"] = "61, 0 to 63, 30",
         ["temper"] = "400 F",
