@@ -51,7 +51,7 @@ public static class HardnessLogBeside
         if (!there.IsGood) return there;
         var before = there.Value.Text.Length == 0 ? HardnessLogReader.Heading + "\n" : there.Value.Text.EndsWith('\n') ? there.Value.Text : there.Value.Text + "\n";
         var oven = (work.Shop.TemperOven ?? work.Shop.Oven)?.Name ?? "";
-        var now = before + HardnessLogReader.Line(new HardnessEntry(date, typed.Batch.Trim(), work.Plan.Stock.Steel, oven, typed.TemperedAt, typed.HoldHours, typed.Tempers, typed.ReadHrc, work.Shop.HardnessTester?.ReadsHighByHrc, typed.Piece.Trim(), typed.Load.Trim(), typed.Spot.Trim(), typed.Oil));
+        var now = before + HardnessLogReader.Line(new HardnessEntry(date, typed.Batch.Trim(), work.Plan.Stock.Steel, oven, typed.TemperedAt, typed.HoldHours, typed.Tempers, typed.ReadHrc, work.Shop.HardnessTester?.ReadsHighByHrc, typed.Piece.Trim(), typed.Load.Trim(), typed.Spot.Trim(), typed.Oil) { Wanted = work.Plan.Target.Hardness });
         var wrote = OutputFolder.Write([new OutputFile(path, Encoding.UTF8.GetBytes(now))], overwrite: true);
         return wrote.IsEmpty ? HardnessLogReader.Read(now, path) : Checked<HardnessLogFile>.Bad(wrote);
     }

@@ -18,6 +18,9 @@ namespace Tangwright.Core;
 /// <param name="Oil">Temperature of the oil as the piece went in; null when not written.</param>
 public sealed record HardnessEntry(DateOnly? Date, string Batch, string Steel, string Oven, Temperature? TemperedAt, double HoldHours, int Tempers, double ReadHrc, double? ReadsHighByHrc, string Piece, string Load, string Spot, Temperature? Oil)
 {
+    /// <summary>Band wanted for it; null: that of the plan it is read for.</summary>
+    public HardnessBand? Wanted { get; init; }
+
     /// <summary>Whether it was tempered before it was tested.</summary>
     public bool IsTempered => TemperedAt is not null && Tempers > 0 && HoldHours > 0;
 

@@ -38,7 +38,7 @@ public sealed record HardnessReview(ImmutableArray<JudgedReading> Readings, Hard
     /// <param name="steel">The steel.</param>
     /// <param name="oven">Name of the temper oven; empty: any.</param>
     /// <param name="asQuenchedHrc">Hardness out of the quench, HRC; null when not known.</param>
-    /// <param name="wanted">Band wanted; null when none is.</param>
+    /// <param name="wanted">Band wanted where the log says none; null when none is.</param>
     public static HardnessReview Of(ImmutableArray<HardnessEntry> log, HardnessTester? tester, Steel steel, string oven, double? asQuenchedHrc, HardnessBand? wanted)
     {
         ImmutableArray<HardnessEntry> own = [.. log.Where(e => e.IsTempered && IsNamed(steel, e.Steel) && (e.Oven.Length == 0 || oven.Length == 0 || string.Equals(e.Oven, oven, StringComparison.OrdinalIgnoreCase)))];
@@ -58,7 +58,8 @@ public sealed record HardnessReview(ImmutableArray<JudgedReading> Readings, Hard
     private static JudgedReading Judge(HardnessEntry e, ImmutableArray<HardnessEntry> rest, HardnessTester? tester, HardnessBand? wanted)
     {
         var hrc = e.TrueHrc(tester);
-        var (far, isLow) = (false, wanted is { } w && hrc < w.LowHrc);
+        var asked = e.Wanted ?? wanted;
+        var (far, isLow) = (false, asked is { } w && hrc < w.LowHrc);
         if (rest.Length >= FewestRest)
         {
             var others = rest.Select(o => o.TrueHrc(tester)).ToArray();
@@ -69,7 +70,7 @@ public sealed record HardnessReview(ImmutableArray<JudgedReading> Readings, Hard
         }
 
         // what a figure on a dial cannot show is not held against it
-        var outside = wanted is { } band && (hrc < band.LowHrc - 1e-9 || hrc > band.HighHrc + 1e-9);
+        var outside = asked is { } band && (hrc < band.LowHrc - 1e-9 || hrc > band.HighHrc + 1e-9);
         return far || outside ? new JudgedReading(e, hrc, far, outside, isLow ? SoftCauses(e) : HardCauses(e, tester), isLow ? SoftDo(e) : "test again beside it; if it stays, temper once more 5 to 10 °C (10 to 20 °F) hotter and read again") : new JudgedReading(e, hrc, IsFarFromRest: false, IsOutsideBand: false, [], "");
     }
 

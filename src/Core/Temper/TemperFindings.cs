@@ -10,7 +10,7 @@ public static class TemperFindings
     public static IEnumerable<Finding> Of(Results r)
     {
         if (TemperPlan.Of(r) is not { Wanted: { } wanted, SetPoint: { } set } t) yield break;
-        var source = t.Route == TemperRoute.Table ? string.Join(", ", t.Steel.Heat.TemperTable.Select(p => p.SourceKey).Distinct()) : "temper-regression";
+        var source = t.Curve.IsEmpty ? t.AsQuenched?.SourceKey ?? SourceTag.FromMemory : t.Route == TemperRoute.Table ? string.Join(", ", t.Steel.Heat.TemperTable.Select(p => p.SourceKey).Distinct()) : "temper-regression";
         if (set.Verdict == TemperVerdict.Avoided && set.Avoided is { } avoided)
         {
             yield return new Finding(
@@ -29,14 +29,14 @@ public static class TemperFindings
         }
         else if (set.Verdict is TemperVerdict.TooHard or TemperVerdict.TooSoft)
         {
-            var edge = set.Verdict == TemperVerdict.TooHard ? t.Curve.MaxBy(p => p.Hrc.Value) : t.Curve.MinBy(p => p.Hrc.Value);
-            var reach = $"{Shown.Number(edge.Hrc.Value + t.Log.Bias.MeanHrc, 1)} HRC after {t.Cycle.Count} × {Shown.Trimmed(t.Cycle.HoldHours, 1)} h at {Shown.Both(edge.At)}";
+            var edge = t.Curve.IsEmpty ? (TemperCurvePoint?)null : set.Verdict == TemperVerdict.TooHard ? t.Curve.MaxBy(p => p.Hrc.Value) : t.Curve.MinBy(p => p.Hrc.Value);
+            var reach = edge is { } e ? $"{Shown.Number(e.Hrc.Value + t.Log.Bias.MeanHrc, 1)} HRC after {t.Cycle.Count} × {Shown.Trimmed(t.Cycle.HoldHours, 1)} h at {Shown.Both(e.At)}" : $"{Shown.Number(t.AsQuenched?.High ?? 0, 1)} HRC out of the quench, and less after any temper";
             yield return new Finding(
                 FindingCodes.HardnessOutOfReach,
                 Severity.Warning,
                 "hardness",
                 null,
-                set.Verdict == TemperVerdict.TooHard ? $"{t.Steel.Name} does not keep {Band(wanted)} even after the coldest temper." : $"How {t.Steel.Name} gets as soft as {Band(wanted)} is not known.",
+                set.Verdict == TemperVerdict.TooHard ? $"{t.Steel.Name} does not keep {Band(wanted)} {(edge is null ? "after any temper: it comes softer out of the quench" : "even after the coldest temper")}." : $"How {t.Steel.Name} gets as soft as {Band(wanted)} is not known.",
                 Band(wanted),
                 (set.Verdict == TemperVerdict.TooHard ? "at most " : "as far as is known down to ") + reach,
                 source,

@@ -93,7 +93,7 @@ public sealed record TemperPlan(
     {
         if (workedOut is { } given) return new Estimate<double>(given, given - MixedHardness.BandHrc, given + MixedHardness.BandHrc, "rule-of-mixtures");
         if (steel.Heat.AsQuenched is { } printed) return new Estimate<double>(0.5 * (printed.Value.LowHrc + printed.Value.HighHrc), printed.Value.LowHrc, printed.Value.HighHrc, printed.SourceKey);
-        if ((steel.Heat.Hardening?.DissolvedCarbonPercent ?? steel.Chemistry?.CarbonPercent) is not { } carbon) return null;
+        if ((steel.Heat.Hardening?.DissolvedCarbonPercent ?? (steel.Chemistry is { IsLowAlloy: true } a ? a.CarbonPercent : null)) is not { } carbon) return null;
         var hrc = InitialHardness.Hrc(carbon);
         return new Estimate<double>(hrc, hrc - InitialHardness.BandHrc, hrc + InitialHardness.BandHrc, "astm-a255");
     }

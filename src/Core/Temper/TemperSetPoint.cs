@@ -84,6 +84,7 @@ public sealed record TemperSetPoint(TemperVerdict Verdict, Temperature? Steel, T
             if (At(c) is { } hrc) tried.Add((c, hrc, AvoidedAt(c) is null));
         }
 
+        if (tried.Count == 0 && asQuenchedHrc + InitialHardness.BandHrc < wanted.LowHrc) return new TemperSetPoint(TemperVerdict.TooHard, null, null, null, null, null, [], "");
         if (tried.Count == 0) return new TemperSetPoint(TemperVerdict.NoData, null, null, null, null, null, [], Tempered.Of(steel, asQuenchedHrc, Temperature.OfCelsius(200), cycle.Hours).Remark is { Length: > 0 } why ? why : Tempered.NoData);
         var middle = 0.5 * (wanted.LowHrc + wanted.HighHrc);
         bool Inside((double C, double Hrc, bool IsAllowed) t) => t.Hrc >= wanted.LowHrc - 1e-9 && t.Hrc <= wanted.HighHrc + 1e-9;

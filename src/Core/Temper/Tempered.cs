@@ -24,7 +24,7 @@ public sealed record Tempered(TemperRoute Route, Estimate<double>? Hrc, string R
     /// <summary>What is said where nothing is known.</summary>
     public const string NoData = "no published hardness by temper for this steel: temper test pieces from the bar and log them";
 
-    private const double JoinFromC = 315;
+    private const double JoinedByC = 450;
 
     /// <summary>After so long at one temperature.</summary>
     /// <param name="steel">The steel.</param>
@@ -65,11 +65,14 @@ public sealed record Tempered(TemperRoute Route, Estimate<double>? Hrc, string R
         return Of(steel, asQuenchedHrc, hottest, HollomonJaffe.HoursAt(holds, hottest));
     }
 
-    // the two fits run into one another where the one for low tempers ends
+    // over 350 °C the fit for all tempers, led on from where the better one for low tempers ends; what lies between them there fades out
     private static double Joined(Chemistry bar, Temperature at, double hours)
     {
-        var share = Math.Clamp((at.Celsius - JoinFromC) / (TemperRegression.HottestC - JoinFromC), 0, 1);
-        return ((1 - share) * TemperRegression.Hrc(bar, at, hours)) + (share * FullTemperRegression.Hrc(bar, at, hours));
+        if (at.Celsius <= TemperRegression.HottestC) return TemperRegression.Hrc(bar, at, hours);
+        var join = Temperature.OfCelsius(TemperRegression.HottestC);
+        var step = TemperRegression.Hrc(bar, join, hours) - FullTemperRegression.Hrc(bar, join, hours);
+        var share = Math.Clamp((JoinedByC - at.Celsius) / (JoinedByC - TemperRegression.HottestC), 0, 1);
+        return FullTemperRegression.Hrc(bar, at, hours) + (share * step);
     }
 
     private static Estimate<double> Under(Estimate<double> e, double hardest) => e.Value <= hardest ? e : e with { Value = hardest, Low = e.Low - (e.Value - hardest), High = hardest };

@@ -28,8 +28,15 @@ internal readonly record struct ChartDot(Point At, string Label, bool IsOpen = f
 internal sealed record Chart(ChartAxis X, ChartAxis Y)
 {
     private const double LeftMm = 15;
-    private const double BelowMm = 9;
+    private const double BelowMm = 9.8;
     private const double LetterMm = Canvas.SmallMm;
+
+    // beside the point first, then higher or lower with a leader
+    private static readonly ImmutableArray<(double X, double Y, TextAnchor Anchor)> Offsets =
+    [
+        (-1.5, 1.8, TextAnchor.Right), (1.8, 1.8, TextAnchor.Left), (1.8, -4, TextAnchor.Left), (-1.5, -4, TextAnchor.Right),
+        .. new[] { 8.0, -10, 12, -14, 16, -18, 20, -22 }.SelectMany(y => new[] { (-1.0, y, TextAnchor.Left), (1.0, y, TextAnchor.Right) }),
+    ];
 
     /// <summary>Bands, behind all else.</summary>
     public ImmutableArray<ChartBand> Bands { get; init; } = [];
@@ -68,7 +75,7 @@ internal sealed record Chart(ChartAxis X, ChartAxis Y)
             taken.Add(new Box(at.X - 1, at.Y - 1, at.X + 1, at.Y + 1));
         }
 
-        foreach (var d in Dots.Where(d => d.Label.Length > 0 && Inside(d.At))) Label(canvas, room, d.Label, [On(d.At, room)], taken);
+        foreach (var d in Dots.Where(d => d.Label.Length > 0 && Inside(d.At))) Label(canvas, room, d.Label, [On(d.At, room)], taken, isDot: true);
         foreach (var l in Lines.Where(l => l.Label.Length > 0)) Label(canvas, room, l.Label, [.. l.Points.Where(Inside).Select(p => On(p, room)).Reverse()], taken);
     }
 
@@ -107,8 +114,8 @@ internal sealed record Chart(ChartAxis X, ChartAxis Y)
         {
             var x = room.MinX + (X.ShareOf(t.At) * room.Width);
             canvas.Line(new Point(x, room.MinY), new Point(x, room.MaxY), help);
-            canvas.Text(t.Label, new Point(x, room.MinY - 4), LetterMm, anchor: TextAnchor.Middle);
-            canvas.Text(t.Second, new Point(x, room.MinY - 8), LetterMm, anchor: TextAnchor.Middle);
+            canvas.Text(t.Label, new Point(x, room.MinY - 4.8), LetterMm, anchor: TextAnchor.Middle);
+            canvas.Text(t.Second, new Point(x, room.MinY - 8.8), LetterMm, anchor: TextAnchor.Middle);
         }
 
         foreach (var t in Y.Ticks)
@@ -125,7 +132,7 @@ internal sealed record Chart(ChartAxis X, ChartAxis Y)
     }
 
     // beside the first of the places where it hits neither an edge nor what is written already
-    private void Label(Canvas canvas, Box room, string text, ReadOnlySpan<Point> places, List<Box> taken)
+    private void Label(Canvas canvas, Box room, string text, ReadOnlySpan<Point> places, List<Box> taken, bool isDot = false)
     {
         var width = Lettering.Width(text, LetterMm, bold: false);
         var lines = Lines.SelectMany(l => l.Points).Where(Inside).Select(p => On(p, room)).ToArray();
@@ -133,14 +140,16 @@ internal sealed record Chart(ChartAxis X, ChartAxis Y)
         {
             foreach (var p in places)
             {
-                foreach (var (dx, dy, anchor) in ((double, double, TextAnchor)[])[(-1.5, 1.8, TextAnchor.Right), (1.8, 1.8, TextAnchor.Left), (1.8, -4, TextAnchor.Left), (-1.5, -4, TextAnchor.Right)])
+                foreach (var (dx, dy, anchor) in Offsets)
                 {
+                    if (!isDot && Math.Abs(dy) > 4) continue;
                     var mark = new TextMark(text, new Point(p.X + dx, p.Y + dy), LetterMm, Anchor: anchor);
                     var box = TextSpace.Of(mark);
                     if (box.MinX < room.MinX + 0.5 || box.MaxX > room.MaxX - 0.5 || box.MinY < room.MinY + 0.5 || box.MaxY > room.MaxY - 0.5) continue;
                     if (taken.Any(t => t.MinX < box.MaxX && t.MaxX > box.MinX && t.MinY < box.MaxY && t.MaxY > box.MinY)) continue;
                     if (!hidesLines && lines.Any(q => q.X > box.MinX && q.X < box.MaxX && q.Y > box.MinY && q.Y < box.MaxY)) continue;
                     canvas.Add(mark);
+                    if (Math.Abs(dy) > 4) canvas.Line(p, new Point(p.X, dy > 0 ? box.MinY : box.MaxY), new Pen(0.18));
                     taken.Add(box);
                     return;
                 }

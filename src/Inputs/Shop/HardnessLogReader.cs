@@ -18,9 +18,9 @@ public sealed record HardnessLogFile(string Text, ImmutableArray<HardnessEntry> 
 public static class HardnessLogReader
 {
     /// <summary>The columns.</summary>
-    public const string Heading = "date,batch,steel,oven,temper,hold_h,tempers,reading,reads_high_by,piece,load,spot,oil";
+    public const string Heading = "date,batch,steel,oven,temper,hold_h,tempers,reading,reads_high_by,piece,load,spot,oil,wanted";
 
-    private const int Columns = 13;
+    private const int Columns = 14;
 
     /// <summary>Reads a text.</summary>
     public static Checked<HardnessLogFile> Read(string text, string fileName)
@@ -47,7 +47,7 @@ public static class HardnessLogReader
             var (hold, tempers) = (Number(row, 5, "hold_h", 0, 48, mayMiss: true), Number(row, 6, "tempers", 0, 9, mayMiss: true));
             var (reading, high) = (Number(row, 7, "reading", 10, 72, mayMiss: false), Number(row, 8, "reads_high_by", -10, 10, mayMiss: true));
             if (tempers is { } n && Math.Abs(n - Math.Round(n)) > 1e-9) faults.Add(source.Fault(row.Values[6].Offset, "tempers: not a whole number", "write how many, as 2"));
-            if (reading is { } hrc && steel.Length > 0) entries.Add(new HardnessEntry(date, row.Values[1].Text, steel, row.Values[3].Text, temper, hold ?? TemperPlan.UsualHoldHours, (int)(tempers ?? (temper is null ? 0 : 1)), hrc, high, row.Values[9].Text, row.Values[10].Text, row.Values[11].Text, oil));
+            if (reading is { } hrc && steel.Length > 0) entries.Add(new HardnessEntry(date, row.Values[1].Text, steel, row.Values[3].Text, temper, hold ?? TemperPlan.UsualHoldHours, (int)(tempers ?? (temper is null ? 0 : 1)), hrc, high, row.Values[9].Text, row.Values[10].Text, row.Values[11].Text, oil) { Wanted = Wanted(row) });
         }
 
         return faults.Count > 0 ? Checked<HardnessLogFile>.Bad(faults.Take(50)) : Checked<HardnessLogFile>.Good(new HardnessLogFile(text, entries.ToImmutable()));
@@ -58,6 +58,15 @@ public static class HardnessLogReader
             var read = NumberText.Read(row.Values[i].Text, "", out _);
             if (read.IsGood && read.Value >= low && read.Value <= high) return read.Value;
             faults.Add(source.Fault(row.Values[i].Offset, $"{what}: {(read.IsGood ? "a number that cannot be" : row.Values[i].Text.Length == 0 ? "nothing is written" : read.Message)}", "write a number with a point, as 57.5"));
+            return null;
+        }
+
+        HardnessBand? Wanted(ValueRow row)
+        {
+            if (row.Values[13].Text.Length == 0) return null;
+            var read = QuantityText.Hardness(row.Values[13].Text);
+            if (read.IsGood) return read.Value;
+            faults.Add(source.Fault(row.Values[13].Offset, $"wanted: {read.Message}", read.Remedy));
             return null;
         }
 
@@ -90,6 +99,7 @@ public static class HardnessLogReader
             CommaRows.Written(e.Piece),
             CommaRows.Written(e.Load),
             CommaRows.Written(e.Spot),
-            Heat(e.Oil)) + "\n";
+            Heat(e.Oil),
+            e.Wanted is { } w ? $"{Of(w.LowHrc)} to {Of(w.HighHrc)} HRC" : "") + "\n";
     }
 }

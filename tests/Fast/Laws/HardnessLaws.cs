@@ -1,5 +1,6 @@
 using CsCheck;
 using Tangwright.Core;
+using Tangwright.Foundation;
 
 namespace Tangwright.Tests.Laws;
 
@@ -38,6 +39,18 @@ public class HardnessLaws
             var mixed = MixedHardness.Hv(a, new SteelParts(m + 0.01, 0.1, p, b), rate);
             Assert.InRange(mixed, parts.Min() - 1e-9, parts.Max() + 1e-9);
             if (MaynierHardness.MartensiteHv(a, rate) is { } slow) Assert.True(MaynierHardness.MartensiteHv(a, 2 * rate) > slow);
+        });
+    }
+
+    [Fact]
+    public void Thicker_shorter_or_further_stretches_the_skin_more()
+    {
+        Gen.Select(Gen.Double[1, 8], Gen.Double[0.1, 5], Gen.Double[80, 400]).Sample((t, d, l) =>
+        {
+            var at = StraightenBend.StretchShare(Length.OfMm(t), Length.OfMm(d), Length.OfMm(l));
+            Assert.True(StraightenBend.StretchShare(Length.OfMm(1.1 * t), Length.OfMm(d), Length.OfMm(l)) > at);
+            Assert.True(StraightenBend.StretchShare(Length.OfMm(t), Length.OfMm(1.1 * d), Length.OfMm(l)) > at);
+            Assert.True(StraightenBend.StretchShare(Length.OfMm(t), Length.OfMm(d), Length.OfMm(1.1 * l)) < at);
         });
     }
 }

@@ -103,3 +103,36 @@ public class HardnessScales
         Assert.Equal(2.5 * IndentDepth.Diameter(60).Mm, IndentDepth.FromEdge(60).Mm, 1e-12);
     }
 }
+
+/// <summary>Where hardness is tested, and how far a hard blade is bent.</summary>
+public class HardBladeCases
+{
+    /// <summary>A strip 4 mm thick moved 2 mm over a span of 200 mm: 6 · 4 · 2 / 200² = 0.12 %. At 58 HRC, 338 ksi, it gives way at 0.85 · 2330 MPa / 205 GPa = 0.97 %.</summary>
+    [Fact]
+    public void Stretch_over_a_shim()
+    {
+        Assert.Equal(0.0012, StraightenBend.StretchShare(TestShop.Mm(4), TestShop.Mm(2), TestShop.Mm(200)), 1e-12);
+        Assert.Equal(0.00966, StraightenBend.GivesWayAtShare(58), 1e-5);
+        Assert.Equal(StraightenBend.GivesWayAtShare(59), StraightenBend.GivesWayAtShare(64), 1e-12);
+    }
+
+    /// <summary>Every place found lies on flat steel of full thickness, clear of rims, holes and bevel.</summary>
+    [Theory]
+    [InlineData("skeleton-hatchet")]
+    [InlineData("skeleton-knife")]
+    [InlineData("kitchen-knife")]
+    public void Places_to_test(string example)
+    {
+        var plan = Inputs.PlanReader.Read(Repository.Text("examples", example + ".plan.toml"), example).Value.Plan;
+        var r = WorkUp.Of(plan, TestShop.Own, Rules.FindingExamples.SteelOf(plan));
+        var spots = TestSpots.Of(r, 58);
+        Assert.NotEmpty(spots);
+        Assert.All(spots, s =>
+        {
+            var clear = Math.Max(2.5, IndentDepth.FromEdge(58).Mm) - 1e-9;
+            Assert.True(Foundation.Nearest.Distance(plan.Outline, s.At) >= clear);
+            Assert.All(r.Holes, h => Assert.True(h.At.To(s.At) - (0.5 * h.Diameter.Mm) >= clear));
+            Assert.Equal(plan.Stock.Thickness.Mm, s.Thickness.Mm, 0.8);
+        });
+    }
+}

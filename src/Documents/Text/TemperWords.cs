@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using Tangwright.Core;
+using Tangwright.Foundation;
+
+namespace Tangwright.Documents;
+
+/// <summary>How tempering and hardness are worded, the same on sheets, command line and desk.</summary>
+public static class TemperWords
+{
+    /// <summary>Cautions of the temper.</summary>
+    public const string Caution = "Just-quenched steel can break like glass: no blow, no fall, no bending cold; temper at once, within the hour, as soon as it is under 65 °C (150 °F), where the hand can just bear it. Wipe every trace of quench oil off first: it smokes and can take fire in the oven. Never an oven in which food is made, before or after. Heat gloves, tongs, a clear way, the window open. The oven maker's manual and local rules come first.";
+
+    /// <summary>"2 × 2 h".</summary>
+    public static string Cycle(TemperPlan t) => $"{t.Cycle.Count} × {Shown.Trimmed(t.Cycle.HoldHours, 1)} h";
+
+    /// <summary>"58 to 60 HRC".</summary>
+    public static string Band(HardnessBand b) => $"{Shown.Trimmed(b.LowHrc, 1)} to {Shown.Trimmed(b.HighHrc, 1)} HRC";
+
+    /// <summary>"58.0 HRC (56.2 to 59.8)".</summary>
+    public static string Estimate(Estimate<double> e) => $"{Shown.Number(e.Value, 1)} HRC ({Shown.Number(e.Low, 1)} to {Shown.Number(e.High, 1)})";
+
+    /// <summary>"80CrV2 for 58 to 60 HRC: 2 × 2 h".</summary>
+    public static string Head(TemperPlan t) => t.Steel.Name + (t.Wanted is { } w ? $" for {Band(w)}" : "") + ": " + Cycle(t);
+
+    /// <summary>What the oven is set to: "219 °C (426 °F)"; empty when there is none.</summary>
+    public static string Set(TemperPlan t) => t.SetPoint?.Set is { } set ? Shown.Both(set) : "";
+
+    /// <summary>Why the oven is set to that.</summary>
+    public static string SetWhy(TemperPlan t)
+    {
+        if (t.SetPoint is not { Steel: { } steel } s) return "";
+        var off = t.Oven.ReadsHighByC is { } c && Math.Abs(c) >= 0.05 ? $"; {t.OvenName} reads {Difference(Math.Abs(c))} {(c > 0 ? "high" : "low")}" : "";
+        var swing = s.OverSwing is { } o && t.Oven.SwingC > 0 ? $"; while it swings by ±{Difference(t.Oven.SwingC)}: {Shown.Number(o.LowHrc, 1)} to {Shown.Number(o.HighHrc, 1)} HRC" : "";
+        return $"The steel at {Shown.Both(steel)}{off}{swing}. {(t.OvenRemark.Length > 0 ? Sentence(t.OvenRemark) : "")}".TrimEnd();
+    }
+
+    /// <summary>Where the hardness is from.</summary>
+    public static string From(TemperPlan t)
+    {
+        var from = t.Route switch
+        {
+            TemperRoute.Table => $"by the printed table of the grade ({string.Join(", ", t.Steel.Heat.TemperTable.Select(p => p.SourceKey).Distinct())})",
+            TemperRoute.Regression => "by a fit over published readings of 31 carbon and low-alloy steels (Grange and Baughman 1956, Hollomon and Jaffe 1945)",
+            _ => Tempered.NoData,
+        };
+        var remark = t.SetPoint?.Remark is { Length: > 0 } r && t.Route != TemperRoute.None ? "; " + r : "";
+        var quenched = t.AsQuenched is { } q && t.Route != TemperRoute.None ? $"; out of the quench {Estimate(q)}" : "";
+        return Sentence(from + remark + quenched);
+    }
+
+    /// <summary>What is the trouble, and what to aim for instead; empty when the hardness can be had.</summary>
+    public static string Trouble(TemperPlan t)
+    {
+        if (t.SetPoint is not { } s || t.Wanted is not { } wanted) return "";
+        var aims = string.Join(", or ", s.Instead.Select((i, k) => $"{(k == 0 ? "Aim for " : "")}{Band(i.Band)}: steel near {Shown.Both(i.At)}"));
+        return s.Verdict switch
+        {
+            TemperVerdict.Avoided when s.Avoided is { } a => $"{Band(wanted)} would need a temper between {Shown.Both(a.From)} and {Shown.Both(a.To)}: {a.Why}. {aims}.",
+            TemperVerdict.TooHard => $"{Band(wanted)} is harder than {(t.Curve.IsEmpty ? "it comes out of the quench: another steel, or a lower hardness" : "the coldest temper leaves")}. {aims}{(aims.Length > 0 ? "." : "")}".TrimEnd(),
+            TemperVerdict.TooSoft => $"How it gets as soft as {Band(wanted)} is not known. {aims}{(aims.Length > 0 ? "." : "")}",
+            TemperVerdict.NoData => Sentence(s.Remark),
+            TemperVerdict.Moved when s.Avoided is { } a => $"Kept at an end of {Band(wanted)}, out of {Shown.Both(a.From)} to {Shown.Both(a.To)}.",
+            _ => "",
+        };
+    }
+
+    /// <summary>What the temper must not do.</summary>
+    public static ImmutableArray<string> Limits(TemperPlan t) =>
+    [
+        .. t.Steel.Heat.Avoided.Select(a => $"No temper from {Shown.Both(a.From)} to {Shown.Both(a.To)}: {a.Why}."),
+        t.SetPoint?.StraightenAtMost is { } most ? $"Never above {Shown.Both(most)} in the steel while straightening: 10 °C (18 °F) under the last temper, or it goes soft." : "Straighten at least 10 °C (18 °F) under the last temper.",
+        "The clock starts when the steel is at heat: by a thermocouple on the piece, or a quarter of an hour more for each 6 mm (1/4 in) (common practice). Colours of the skin are no thermometer.",
+    ];
+
+    /// <summary>What the log has taught; says so when there is none.</summary>
+    public static string Learned(TemperPlan t) => t.Log.Bias is { Readings: > 0 } b
+        ? $"Before any reading: 0 ± {Shown.Number(HardnessBias.PriorSdHrc, 1)} HRC off. {b.Readings} {(b.Readings == 1 ? "reading" : "readings")} of {t.Steel.Name}{(t.OvenName.Length > 0 ? " in " + t.OvenName : "")}: it comes out {Shown.Number(Math.Abs(b.MeanHrc), 1)} HRC {(b.MeanHrc >= 0 ? "harder" : "softer")} than computed, ± {Shown.Number(b.SdHrc, 1)}; the set-point counts it."
+        : $"No reading of {t.Steel.Name}{(t.OvenName.Length > 0 ? " in " + t.OvenName : "")} yet: computed hardness is known to ± {Shown.Number(HardnessBias.PriorSdHrc, 1)} HRC; four readings bring that to ± 0.5. They go into hardness.csv beside the shop file.";
+
+    /// <summary>A flagged reading, then what may be behind it, the likeliest first, then what to do.</summary>
+    public static ImmutableArray<string> Flagged(JudgedReading j) =>
+    [
+        $"{(j.Entry.Batch.Length > 0 ? j.Entry.Batch + ", " : "")}piece {j.Entry.Piece}{(j.Entry.Load.Length > 0 ? $", load {j.Entry.Load}" : "")}: {Shown.Number(j.Hrc, 1)} HRC {(j.IsFarFromRest ? "is far from the rest of its batch" : "is outside the band")}. Look at, in this order:",
+        .. j.Causes.Select((c, i) => $"{i + 1}. {c}"),
+        Sentence("then " + j.Do),
+    ];
+
+    /// <summary>"14 °C (25 °F)", a difference.</summary>
+    public static string Difference(double celsius) => $"{Shown.Number(celsius, 0)} °C ({Shown.Number(1.8 * celsius, 0)} °F)";
+
+    private static string Sentence(string s) => s.Length == 0 ? "" : char.ToUpperInvariant(s[0]) + s[1..] + (s.EndsWith('.') ? "" : ".");
+}
