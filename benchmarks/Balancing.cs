@@ -29,6 +29,10 @@ public class Balancing
     [Benchmark]
     public BalanceAnswer? Slopes() => BalanceStudy.Of(_results, null, null, []);
 
+    /// <summary>The bevel at 8 stations along the edge.</summary>
+    [Benchmark]
+    public BevelTable? Stations() => BevelStations.Of(_results);
+
     /// <summary>And what brings the balance 2 mm further, alone and together.</summary>
     [Benchmark]
     public BalanceAnswer? Levers() => BalanceStudy.Of(_results, _to, null, []);

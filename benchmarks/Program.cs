@@ -48,6 +48,7 @@ static void Quick()
         ("all figures and findings", () => whole.FiguresAndFindings()),
         ("levers: what a mm of each does, 300 sides", () => balance.Slopes()),
         ("levers: alone and together, 300 sides", () => balance.Levers()),
+        ("bevel at 8 stations, 300 sides", () => balance.Stations()),
         ("rough cuts, hatchet", () => rough.Hatchet()),
         ("rough cuts, kitchen knife", () => rough.KitchenKnife()),
         ("rough cuts, paring knife", () => rough.ParingKnife()),

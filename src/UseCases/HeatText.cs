@@ -37,30 +37,22 @@ public static class HeatText
     /// <summary>Cautions.</summary>
     public static ImmutableArray<string> Cautions(HeatAnswer a) => HeatWords.Cautions(a.Heat);
 
-    /// <summary>The temper: set-point, what comes out, what to aim for instead, what the log says.</summary>
+    /// <summary>The temper: what to set, what comes out, what to aim for instead, limits, what the log says.</summary>
     public static ImmutableArray<string> Temper(HeatAnswer a)
     {
-        if (a.Temper is not { } t) return ["Temper: nothing is known of this steel; temper coupons and log them."];
-        var lines = ImmutableArray.CreateBuilder<string>();
-        var times = $"{(t.Cycle.Count == 1 ? "once" : $"{Shown.Number(t.Cycle.Count, 0)} times")} {HeatWords.Minutes(60 * t.Cycle.HoldHours)}";
-        if (t.SetPoint is { } s)
-        {
-            if (s.Steel is { } steel && s.Set is { } set)
-            {
-                lines.Add($"Temper {times}: piece at {Shown.Both(steel)}, set {(t.OvenName.Length > 0 ? t.OvenName + " to " : "")}{Shown.Both(set)}; {(s.Gives is { } g ? Band(g) : "")}");
-                if (s.StraightenAtMost is { } most) lines.Add($"Straightening temper: never above {Shown.Both(most)}.");
-            }
-
-            foreach (var i in s.Instead) lines.Add($"Aim for {Shown.Number(i.Band.LowHrc, 0)} to {Shown.Number(i.Band.HighHrc, 0)} HRC instead: piece at {Shown.Both(i.At)}.");
-            if (s.Avoided is { } avoided) lines.Add($"Not tempered from {Shown.Both(avoided.From)} to {Shown.Both(avoided.To)}: {avoided.Why}.");
-            if (s.Remark.Length > 0) lines.Add(char.ToUpperInvariant(s.Remark[0]) + s.Remark[1..] + ".");
-        }
-
-        if (a.AtWish is { } w) lines.Add(w.Gives.Hrc is { } hrc ? $"Tempered {times} at {Shown.Both(w.At)}: {Band(hrc)}" : $"Tempered at {Shown.Both(w.At)}: {w.Gives.Remark}.");
-        if (t.OvenRemark.Length > 0) lines.Add(char.ToUpperInvariant(t.OvenRemark[0]) + t.OvenRemark[1..] + ".");
-        if (t.Log.Bias.Readings > 0) lines.Add($"{Shown.Number(t.Log.Bias.Readings, 0)} readings of your own: it comes out {Shown.Number(Math.Abs(t.Log.Bias.MeanHrc), 1)} HRC {(t.Log.Bias.MeanHrc < 0 ? "softer" : "harder")} than predicted, ±{Shown.Number(t.Log.Bias.SdHrc, 1)}; that is counted in.");
-        return lines.ToImmutable();
+        if (a.Temper is not { } t) return ["Nothing is known of the temper of this steel: temper coupons and log them."];
+        string[] all =
+        [
+            t.SetPoint is { Set: not null, Gives: { } gives } ? $"{TemperWords.Cycle(t)}: set {(t.OvenName.Length > 0 ? t.OvenName + " to " : "")}{TemperWords.Set(t)}; comes out at {TemperWords.Estimate(gives)}." : "",
+            TemperWords.SetWhy(t),
+            TemperWords.Trouble(t),
+            a.AtWish is { } w ? w.Gives.Hrc is { } hrc ? $"{TemperWords.Cycle(t)} with the steel at {Shown.Both(w.At)}: {TemperWords.Estimate(hrc with { Value = hrc.Value + t.Log.Bias.MeanHrc, Low = hrc.Low + t.Log.Bias.MeanHrc, High = hrc.High + t.Log.Bias.MeanHrc })}." : $"With the steel at {Shown.Both(w.At)}: {w.Gives.Remark}." : "",
+            t.SetPoint is null && a.AtWish is null ? "No hardness is wanted yet: write it under [target] in the plan, or ask for one." : "",
+            TemperWords.From(t),
+        ];
+        return [.. all.Where(l => l.Length > 0), .. TemperWords.Limits(t), TemperWords.Learned(t)];
     }
 
-    private static string Band(Estimate<double> e) => $"about {Shown.Number(e.Value, 0)} HRC ({Shown.Number(e.Low, 0)} to {Shown.Number(e.High, 0)}).";
+    /// <summary>Readings of the log that are out of line, with what may be behind them.</summary>
+    public static ImmutableArray<string> Flagged(HeatAnswer a) => a.Temper is { } t ? [.. t.Log.Readings.Where(r => r.IsFlagged).Select(r => string.Join(" ", TemperWords.Flagged(r)))] : [];
 }

@@ -23,14 +23,28 @@ internal static class HeatCommand
         var tempers = new Option<int?>("--tempers") { Description = "how often it is tempered; else as the steel's file says", HelpName = "N" };
         var cold = new Option<string?>("--sub-zero") { Description = "cooled on to this before the temper", HelpName = "T" };
         var pieces = new Option<int?>("--pieces") { Description = "how many pieces, for loads and bath", HelpName = "N" };
+        var read = new Option<string?>("--read") { Description = "write a hardness into the shop's log, what the tester showed; with --batch", HelpName = "HRC" };
+        var batch = new Option<string?>("--batch") { Description = "which batch it was", HelpName = "NAME" };
+        var piece = new Option<string?>("--piece") { Description = "which piece", HelpName = "N" };
+        var load = new Option<string?>("--load") { Description = "which load", HelpName = "N" };
+        var spot = new Option<string?>("--spot") { Description = "where on the piece", HelpName = "WHERE" };
+        var oil = new Option<string?>("--oil") { Description = "how warm the oil was as the piece went in", HelpName = "T" };
+        var date = CommonOptions.Date();
         var json = CommonOptions.Json();
-        var c = new Command("heat", "Say whether the steel hardens in this thickness and quenchant, how hard it comes out, what to set the ovens to,\nhow long, and how warm the oil gets.\n\n  tangwright heat hatchet.plan.toml --pieces 13\n  tangwright heat hatchet.plan.toml --hardness \"57 to 59 HRC\"\n  tangwright heat --steel 1084 --thickness \"1/4 in\" --quenchant \"fast oil\" --temper \"400 F\"") { plan, shop, steel, thickness, harden, soak, quenchant, hardness, temper, hold, tempers, cold, pieces, json };
+        var c = new Command("heat", "Say whether the steel hardens in this thickness and quenchant, how hard it comes out, what to set the ovens to,\nhow long, and how warm the oil gets.\n\n  tangwright heat hatchet.plan.toml --pieces 13\n  tangwright heat hatchet.plan.toml --hardness \"57 to 59 HRC\"\n  tangwright heat --steel 1084 --thickness \"1/4 in\" --quenchant \"fast oil\" --temper \"400 F\"") { plan, shop, steel, thickness, harden, soak, quenchant, hardness, temper, hold, tempers, cold, pieces, read, batch, piece, load, spot, oil, date, json };
         c.SetAction(p =>
         {
             var request = new HeatRequest(p.GetValue(harden), p.GetValue(soak), p.GetValue(quenchant), p.GetValue(hardness), p.GetValue(temper), p.GetValue(hold), p.GetValue(tempers), p.GetValue(cold), p.GetValue(pieces));
             var (path, name, thick) = (p.GetValue(plan), p.GetValue(steel), p.GetValue(thickness));
             if (path is null && (name is null || thick is null)) return Says.Faults([Fault.OfFile("heat", "neither a plan nor a steel with its thickness", "name a plan, or write --steel 1084 --thickness \"6.35 mm\"")]);
             if (path is not null && (name is not null || thick is not null)) return Says.Faults([Fault.OfFile("heat", "both a plan and a steel or thickness", "leave the plan out, or --steel and --thickness")]);
+            if (p.GetValue(read) is { } reading)
+            {
+                if (path is null || p.GetValue(batch) is null) return Says.Faults([Fault.OfFile("--read", path is null ? "the plan is missing" : "--batch is missing", "name the plan and the batch the piece is of")]);
+                var wrote = HardnessWriting.Add(path, p.GetValue(shop), new HardnessRequest(reading, p.GetValue(batch)!, p.GetValue(temper), p.GetValue(hold), p.GetValue(tempers), p.GetValue(piece) ?? "", p.GetValue(load) ?? "", p.GetValue(spot) ?? "", p.GetValue(oil)), CommonOptions.DateOf(p, date));
+                if (!wrote.IsGood) return Says.Faults(wrote.Faults);
+            }
+
             var answer = path is not null ? PlanHeat.Of(path, p.GetValue(shop), request) : PlanHeat.Of(name!, thick!, p.GetValue(shop), request);
             if (!answer.IsGood) return Says.Faults(answer.Faults);
             if (p.GetValue(json)) Says.Text(PlanHeat.Json(answer.Value));
@@ -48,6 +62,7 @@ internal static class HeatCommand
         Part("Oven", HeatText.Oven(a));
         Part("Bath", HeatText.Bath(a));
         Part("Temper", HeatText.Temper(a));
+        Part("Readings out of line", HeatText.Flagged(a));
         Part("To know", HeatText.Remarks(a));
         Part("Cautions", HeatText.Cautions(a));
         Says.Line();

@@ -9,7 +9,7 @@ internal sealed class BevelRay
     private readonly Region _piece;
     private readonly FullHeight _full;
     private readonly GrindProfile[] _profiles;
-    private readonly FaceThickness _faces;
+    private readonly double[] _kinks;
     private readonly RayHits _boundary;
     private readonly RayHit[] _hits;
     private readonly RollingBall _ball;
@@ -22,14 +22,15 @@ internal sealed class BevelRay
 
     public BevelRay(Region piece, EdgeSpan edge, PlungeLine? plunge, GrindProfile[] profiles, Point origin)
     {
-        (_piece, _profiles, _faces, _origin) = (piece, profiles, profiles[0].Faces, origin);
+        (_piece, _profiles, _origin) = (piece, profiles, origin);
+        _kinks = [.. profiles.SelectMany(law => law.Faces.KinksMm.ToArray()).Distinct()];
         _boundary = new RayHits(piece);
         _full = new FullHeight(piece, edge, _boundary);
         _hits = new RayHit[_boundary.MostHits];
         _outerCount = piece.Outer.Segments.Length;
         var box = piece.Outer.Bounds;
         _far = new Point(box.Width, box.Height).Length * 1.001;
-        MostReach = IsFullHeight ? _far : Math.Min(_far, Reach(profiles[0].HeightMm ?? double.PositiveInfinity));
+        MostReach = IsFullHeight ? _far : Math.Min(_far, profiles.Max(law => law.Reach(HeightOf(law))));
         _ball = new RollingBall(edge.Path, MostReach);
         if (plunge is not null) _plunge = (plunge.A, SteelThickness.GroundSide(edge, plunge));
     }
@@ -62,10 +63,10 @@ internal sealed class BevelRay
     public int Add(Point p, Point u, double width, double spread, double curvature, bool? startsInSteel, Span<double> values)
     {
         var (story, halved) = (1, false);
-        var h = IsFullHeight ? _full.Along(p, u, out halved) : _profiles[0].HeightMm ?? double.PositiveInfinity;
+        var h = IsFullHeight ? _full.Along(p, u, out halved) : HeightOf(_profiles[0]);
         if (halved) story += 100;
         if (h <= 0) return story;
-        if (!_faces.IsEven) story += 1000 * (Stretch(p.X) + (10 * Stretch(p.X + (u.X * Math.Min(h, MostReach)))));
+        if (_kinks.Length > 0) story += 1000 * (Stretch(p.X) + (10 * Stretch(p.X + (u.X * Math.Min(h, MostReach)))));
         var (least, most, end) = (0.0, IsFullHeight ? Math.Min(_far, Reach(h)) : MostReach, 1);
         if (_plunge is { } plunge)
         {
@@ -116,6 +117,8 @@ internal sealed class BevelRay
         return says > 0 || (says == 0 && Inside.Of(_piece, p + (u * (0.5 * (from + to)))));
     }
 
+    private static double HeightOf(GrindProfile law) => law.HeightMm ?? double.PositiveInfinity;
+
     private double Reach(double h)
     {
         var most = 0.0;
@@ -127,7 +130,7 @@ internal sealed class BevelRay
     private int Stretch(double x)
     {
         var n = 0;
-        foreach (var kink in _faces.KinksMm) n += kink < x ? 1 : 0;
+        foreach (var kink in _kinks) n += kink < x ? 1 : 0;
         return n;
     }
 
@@ -137,7 +140,7 @@ internal sealed class BevelRay
         var start = p - _origin;
         for (var k = 0; k < _profiles.Length; k++)
         {
-            var face = new FaceAlong(_profiles[k], p.X, u.X, h);
+            var face = new FaceAlong(_profiles[k], p.X, u.X, IsFullHeight ? h : HeightOf(_profiles[k]));
             var n = face.Breaks(from, to, breaks);
             breaks[n++] = to;
 

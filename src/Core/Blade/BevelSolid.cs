@@ -14,12 +14,13 @@ namespace Tangwright.Core;
 public static class BevelSolid
 {
     private const double Tolerance = 1e-9;
+    private const double CoarseTolerance = 1e-6;
     private const double Corner = 1e-6;
 
     /// <summary>Whether a bevel's mass is that of a flat one because the plan does not say the wheel it is hollowed on.</summary>
     public static bool IsFlatStandIn(Bevel bevel) => bevel is { Grind: Grind.Hollow, Wheel: null };
 
-    /// <summary>Moments of what is taken off, one for each thickness law; the laws share one height.</summary>
+    /// <summary>Moments of what is taken off, one for each thickness law; all have a height of their own, or none has.</summary>
     /// <param name="piece">The flat piece, holes included.</param>
     /// <param name="edge">The sharpened part.</param>
     /// <param name="plunge">Where the bevel ends; null when it runs out.</param>
@@ -34,10 +35,21 @@ public static class BevelSolid
     /// <param name="profiles">Thickness laws.</param>
     /// <param name="rays">Number of base points looked at.</param>
     public static ImmutableArray<Moments> Removed(Region piece, EdgeSpan edge, PlungeLine? plunge, ImmutableArray<GrindProfile> profiles, out int rays)
+        => Removed(piece, edge, plunge, profiles, Tolerance, out rays);
+
+    /// <summary>For the differences between laws that are nearly alike: the rays are the same for all, so that what is not followed to the last falls out; about 1e-5 of the difference.</summary>
+    /// <param name="piece">The flat piece, holes included.</param>
+    /// <param name="edge">The sharpened part.</param>
+    /// <param name="plunge">Where the bevel ends; null when it runs out.</param>
+    /// <param name="profiles">Thickness laws.</param>
+    internal static ImmutableArray<Moments> Differing(Region piece, EdgeSpan edge, PlungeLine? plunge, ImmutableArray<GrindProfile> profiles)
+        => Removed(piece, edge, plunge, profiles, CoarseTolerance, out _);
+
+    private static ImmutableArray<Moments> Removed(Region piece, EdgeSpan edge, PlungeLine? plunge, ImmutableArray<GrindProfile> profiles, double tolerance, out int rays)
     {
         var box = piece.Outer.Bounds;
         var ray = new BevelRay(piece, edge, plunge, [.. profiles], box.Centre);
-        var volume = Tolerance * profiles[0].StockMm * Moments.Of(piece).AreaMm2;
+        var volume = tolerance * profiles[0].StockMm * Moments.Of(piece).AreaMm2;
         var size = 0.5 * Math.Max(box.Width, box.Height);
         var scale = Enumerable.Repeat(new[] { volume, volume * size, volume * size, volume * size * size, volume * size * size, volume * size * size }, profiles.Length).SelectMany(s => s).ToArray();
         var marks = Marks(piece, edge.Path, ray);

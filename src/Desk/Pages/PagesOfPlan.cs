@@ -19,6 +19,7 @@ internal static class PagesOfPlan
         ("/assembly", "Will it go together"),
         ("/order-of-holes", "Order of holes"),
         ("/bevels", "Bevels"),
+        ("/heat", "Heat"),
         ("/finish", "Finish"),
         ("/sheets", "Sheets for the bench"),
         ("/measured", "Measured holes"),

@@ -27,7 +27,7 @@ public static class CoolingSheet
     /// <summary>The chart in one plain line.</summary>
     internal static string Plain(Hardens h) => h.At[0].Structure is null
         ? "The lines are the steel cooling; in this grade nothing soft forms at such speeds."
-        : "The falling lines are the steel cooling; the bulging ones show when it would begin to turn soft. A blade that passes left of the bulge hardens.";
+        : "The falling lines are the steel cooling; the bulging ones show when it would begin to turn soft. The further left a line keeps of the bulges the less turns soft; how much is in the table.";
 
     /// <summary>The chart.</summary>
     internal static Chart Of(HeatPlan p, Hardens h)
@@ -57,7 +57,7 @@ public static class CoolingSheet
     {
         yield return CardRows.Table(
             "By thickness",
-            [new("where", 0.25), new("thickness", 0.2), new("540 °C after", 0.13), new("200 °C after", 0.13), new("soft", 0.13), new("out of the quench", 0.16)],
+            [new("where", 0.3), new("thickness", 0.24), new("540 °C after", 0.11), new("200 °C after", 0.11), new("soft", 0.09), new("as quenched", 0.15)],
             [.. h.At.Select(a => ImmutableArray.Create(a.Station.Where, Shown.Both(Length.OfMm(a.Station.ThicknessMm)), Seconds(a.Run.Seconds(540)), Seconds(a.Run.Seconds(200)), a.Structure is { } s ? HeatWords.Share(s.SoftShare) : "-", a.Hardness is { } q ? $"{Shown.Number(q.Low, 0)} to {Shown.Number(q.High, 0)} HRC" : "-"))],
             width);
         yield return CardRows.Line(HeatWords.Why(p), width);

@@ -45,7 +45,7 @@ public static class TemperCard
                 new ChartLine(Line(e => e.Low), "", new Pen(0.18, LineKind.Dashed)),
                 new ChartLine(Line(e => e.High), "", new Pen(0.18, LineKind.Dashed)),
             ],
-            Dots = t is { SteelAt: { } at, Gives: { } gives } ? [new ChartDot(new Point(at.Celsius, gives.Value), $"{Shown.Number(at.Celsius, 0)} °C, {Shown.Number(gives.Value, 1)} HRC")] : [],
+            Dots = t is { SteelAt: { } at, Gives: { } gives } ? [new ChartDot(new Point(at.Celsius, gives.Value), $"{Shown.Number(at.Celsius, 0)} °C, {Shown.Number(gives.Value, 0)} HRC")] : [],
         };
     }
 

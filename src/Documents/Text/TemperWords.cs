@@ -16,8 +16,12 @@ public static class TemperWords
     /// <summary>"58 to 60 HRC".</summary>
     public static string Band(HardnessBand b) => $"{Shown.Trimmed(b.LowHrc, 1)} to {Shown.Trimmed(b.HighHrc, 1)} HRC";
 
-    /// <summary>"58.0 HRC (56.2 to 59.8)".</summary>
-    public static string Estimate(Estimate<double> e) => $"{Shown.Number(e.Value, 1)} HRC ({Shown.Number(e.Low, 1)} to {Shown.Number(e.High, 1)})";
+    /// <summary>"58 HRC (56 to 60)"; a tenth only where it is known to better than 1.</summary>
+    public static string Estimate(Estimate<double> e)
+    {
+        var tenth = 0.5 * (e.High - e.Low) < 1 ? 1 : 0;
+        return $"{Shown.Number(e.Value, tenth)} HRC ({Shown.Number(e.Low, tenth)} to {Shown.Number(e.High, tenth)})";
+    }
 
     /// <summary>"80CrV2 for 58 to 60 HRC: 2 × 2 h".</summary>
     public static string Head(TemperPlan t) => t.Steel.Name + (t.Wanted is { } w ? $" for {Band(w)}" : "") + ": " + Cycle(t);
@@ -30,7 +34,7 @@ public static class TemperWords
     {
         if (t.SteelAt is not { } steel) return "";
         var off = t.Oven.ReadsHighByC is { } c && Math.Abs(c) >= 0.05 ? $"; {t.OvenName} reads {Difference(Math.Abs(c))} {(c > 0 ? "high" : "low")}" : "";
-        var swing = t.Planned is null && t.SetPoint?.OverSwing is { } o && t.Oven.SwingC > 0 ? $"; while it swings by ±{Difference(t.Oven.SwingC)}: {Shown.Number(o.LowHrc, 1)} to {Shown.Number(o.HighHrc, 1)} HRC" : "";
+        var swing = t.Planned is null && t.SetPoint?.OverSwing is { } o && t.Oven.SwingC > 0 ? $"; while it swings by ±{Difference(t.Oven.SwingC)}: {Shown.Number(o.LowHrc, 0)} to {Shown.Number(o.HighHrc, 0)} HRC" : "";
         return $"The steel at {Shown.Both(steel)}{(t.Planned is null ? "" : ", as the plan says")}{off}{swing}. {(t.OvenRemark.Length > 0 ? Sentence(t.OvenRemark) : "")}".TrimEnd();
     }
 

@@ -37,16 +37,19 @@ public static class BalanceStudy
         var weigher = new PieceWeigher(r);
         var now = weigher.Of(r.Plan, LeverTouches.Nothing);
         var levers = BalanceLevers.Of(r).Where(l => allowed.IsEmpty || allowed.Contains(l.Key)).Select(weigher.Narrowed).ToImmutableArray();
-        var answers = levers.Select(l => Alone(l, weigher, r.Plan, now, to?.Mm)).ToImmutableArray();
+        var steps = levers.SelectMany(l => Steps(l).Select(v => (Lever: l, Value: v, Plan: l.Set(r.Plan, v)))).ToImmutableArray();
+        var near = weigher.Near([.. steps.Select(s => (s.Plan, s.Lever.Touches))]);
+        var answers = levers.Select((l, i) => Alone(near[2 * i].IsSameBevel && near[(2 * i) + 1].IsSameBevel ? PieceWeigher.WithoutBevel(l) : l, weigher, r.Plan, now, [.. Enumerable.Range(2 * i, 2).Select(k => (steps[k].Value, near[k].Weighed))], to?.Mm)).ToImmutableArray();
         var joint = answers.Where(a => !allowed.IsEmpty || (!a.Lever.IsWeight && a.Lever.Key != "stock")).ToImmutableArray();
         var together = (to is null && weight is null) || joint.IsEmpty ? null : JointChange.Of(r.Plan, weigher, now, joint, to?.Mm, weight?.Grams);
         return new BalanceAnswer(now, to, weight, answers, together);
     }
 
-    private static LeverAnswer Alone(BalanceLever lever, PieceWeigher weigher, Plan plan, Weighed now, double? to)
+    private static LeverAnswer Alone(BalanceLever lever, PieceWeigher weigher, Plan plan, Weighed now, ImmutableArray<(double Value, Weighed Weighed)> near, double? to)
     {
         var seen = new Dictionary<double, Weighed> { [lever.Now] = now };
-        var (grams, mm) = Slope(lever, At, now);
+        foreach (var (v, w) in near) seen[v] = w;
+        var (grams, mm) = Slope(lever.Now, now, near[0], near[1]);
         if (to is not { } wanted) return new LeverAnswer(lever, grams, mm, null, null, null);
         double[] ends = [lever.Low, lever.High];
         double? value = null;
@@ -68,18 +71,20 @@ public static class BalanceStudy
         }
     }
 
-    // middle difference, or at a limit the one-sided one of the same order
-    private static (double Grams, double Mm) Slope(BalanceLever lever, Func<double, Weighed> at, Weighed now)
+    // one either side, or at a limit two on the other
+    private static double[] Steps(BalanceLever lever)
     {
         var h = Math.Min(lever.IsWeight ? StepGrams : StepMm, 0.25 * lever.Range);
-        if (lever.Now - h >= lever.Low && lever.Now + h <= lever.High)
-        {
-            var (a, b) = (at(lever.Now - h), at(lever.Now + h));
-            return ((b.Grams - a.Grams) / (2 * h), (b.FromDatumMm - a.FromDatumMm) / (2 * h));
-        }
-
+        if (lever.Now - h >= lever.Low && lever.Now + h <= lever.High) return [lever.Now - h, lever.Now + h];
         if (lever.Now + h > lever.High) h = -h;
-        var (one, two) = (at(lever.Now + h), at(lever.Now + (2 * h)));
-        return (((4 * one.Grams) - (3 * now.Grams) - two.Grams) / (2 * h), ((4 * one.FromDatumMm) - (3 * now.FromDatumMm) - two.FromDatumMm) / (2 * h));
+        return [lever.Now + h, lever.Now + (2 * h)];
+    }
+
+    // middle difference, or at a limit the one-sided one of the same order
+    private static (double Grams, double Mm) Slope(double at, Weighed now, (double Value, Weighed Weighed) one, (double Value, Weighed Weighed) two)
+    {
+        return (Of(now.Grams, one.Weighed.Grams, two.Weighed.Grams), Of(now.FromDatumMm, one.Weighed.FromDatumMm, two.Weighed.FromDatumMm));
+
+        double Of(double f, double a, double b) => (one.Value < at) == (two.Value < at) ? ((4 * a) - (3 * f) - b) / (2 * (one.Value - at)) : (b - a) / (two.Value - one.Value);
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Tangwright.Foundation;
 
 namespace Tangwright.Core;
@@ -28,30 +29,47 @@ public sealed class PieceWeigher
         _removed = _plate - _broken - r.At(Stage.Finished)!.Solid;
     }
 
-    /// <summary>The lever with what it does not touch taken out: a taper or a hole far from the bevel.</summary>
+    /// <summary>The lever without the bevel when there is none, or when its holes lie out of the bevel's reach.</summary>
     /// <param name="lever">The lever.</param>
     public BalanceLever Narrowed(BalanceLever lever)
+        => _edge is null || _r.Plan.Bevel is null || (lever.Touches.HasFlag(LeverTouches.Holes) && IsBeyondBevel(HolePlacement.Of(lever.Set(_r.Plan, lever.High))))
+            ? WithoutBevel(lever)
+            : lever;
+
+    /// <summary>Weighs plans that differ a little from the one worked up; what their bevels take is followed along the same rays for all of them.</summary>
+    /// <param name="trials">Plans, and what they touch.</param>
+    /// <returns>Weight and balance of each, and whether its bevel takes the very same.</returns>
+    public ImmutableArray<(Weighed Weighed, bool IsSameBevel)> Near(ImmutableArray<(Plan Plan, LeverTouches Touches)> trials)
     {
-        if (_edge is null || _r.Plan.Bevel is null) return lever with { Touches = lever.Touches & ~LeverTouches.Bevel };
-        if (!lever.Touches.HasFlag(LeverTouches.Bevel) || lever.Key is "stock" or "bevel-height") return lever;
-        var far = Math.Abs(lever.Low - lever.Now) > Math.Abs(lever.High - lever.Now) ? lever.Low : lever.High;
-        var plan = lever.Set(_r.Plan, far);
-        var isSame = lever.Touches.HasFlag(LeverTouches.Holes)
-            ? IsBeyondBevel(HolePlacement.Of(plan)) || IsSame(Removed(plan, PieceOf(plan, HolePlacement.Of(plan))))
-            : IsBeyondBevel(plan) || IsSame(Removed(plan, _r.Piece));
-        return isSame ? lever with { Touches = lever.Touches & ~LeverTouches.Bevel } : lever;
+        var ground = trials.Where(IsOnSamePiece).Select(t => t.Plan).ToArray();
+        var removed = new Dictionary<Plan, Moments>(ReferenceEqualityComparer.Instance);
+        if (ground.Length > 0)
+        {
+            var laws = BevelSolid.Differing(_r.Piece, _edge!, _r.Plan.Bevel!.Plunge, [.. ground.Prepend(_r.Plan).Select(GrindProfile.Finished)]);
+            for (var i = 0; i < ground.Length; i++) removed[ground[i]] = laws[i + 1] - laws[0];
+        }
+
+        return [.. trials.Select(t => removed.TryGetValue(t.Plan, out var more) ? (Of(t.Plan, t.Touches, _removed + more), IsNothing(more)) : (Of(t.Plan, t.Touches), false))];
+
+        bool IsOnSamePiece((Plan Plan, LeverTouches Touches) t) => _edge is not null && t.Touches.HasFlag(LeverTouches.Bevel) && !t.Touches.HasFlag(LeverTouches.Holes);
     }
+
+    /// <summary>The lever without the bevel.</summary>
+    /// <param name="lever">The lever.</param>
+    public static BalanceLever WithoutBevel(BalanceLever lever) => lever with { Touches = lever.Touches & ~LeverTouches.Bevel };
 
     /// <summary>Weighs a plan.</summary>
     /// <param name="plan">The plan with levers moved.</param>
     /// <param name="touches">What the levers touch.</param>
-    public Weighed Of(Plan plan, LeverTouches touches)
+    public Weighed Of(Plan plan, LeverTouches touches) => Of(plan, touches, null);
+
+    private Weighed Of(Plan plan, LeverTouches touches, Moments? removed)
     {
         var isBored = touches.HasFlag(LeverTouches.Holes);
         var holes = isBored ? HolePlacement.Of(plan) : _r.Holes;
         var piece = isBored ? PieceOf(plan, holes) : _r.Piece;
         var solid = (touches & (LeverTouches.Holes | LeverTouches.Faces)) != LeverTouches.Nothing ? TaperedPlate.Of(piece, FaceThickness.Of(plan)) : _plate;
-        solid -= touches.HasFlag(LeverTouches.Bevel) ? Removed(plan, piece) : _removed;
+        solid -= removed ?? (touches.HasFlag(LeverTouches.Bevel) ? Removed(plan, piece) : _removed);
         solid -= touches.HasFlag(LeverTouches.BrokenEdges) ? BrokenEdgeSteel.Of(plan, holes, piece) : _broken;
         foreach (var m in plan.AddedMasses) solid += PlacedMass.Of(m, Strip).Water * (1 / _density);
         return new Weighed(solid.AreaMm2 * _density / 1000, FromDatum.Of(plan, solid.Centroid).Along.Mm);
@@ -67,24 +85,16 @@ public sealed class PieceWeigher
 
     private Moments Removed(Plan plan, Region piece) => _edge is { } edge && plan.Bevel is { } bevel ? BevelSolid.Removed(piece, edge, bevel.Plunge, GrindProfile.Finished(plan))[0] : default;
 
-    private bool IsSame(Moments removed) => Math.Abs(removed.AreaMm2 - _removed.AreaMm2) < 1e-7 * _plate.AreaMm2;
+    private bool IsNothing(Moments more) => Math.Abs(more.AreaMm2) < 1e-11 * _plate.AreaMm2;
 
-    private double Reach => _r.Plan.Bevel!.IsFull ? double.PositiveInfinity : GrindProfile.Finished(_r.Plan).Reach(_r.Plan.Bevel.Height?.Mm ?? double.PositiveInfinity);
-
+    // further from the edge than the bevel reaches, or wholly behind the line it ends on
     private bool IsBeyondBevel(IEnumerable<PlacedHole> holes)
     {
-        if (!double.IsFinite(Reach)) return false;
-        var box = _edge!.Path.Bounds.Grown(Reach);
-        return holes.All(h => h.At.X + (0.5 * h.Diameter.Mm) < box.MinX || h.At.X - (0.5 * h.Diameter.Mm) > box.MaxX || h.At.Y + (0.5 * h.Diameter.Mm) < box.MinY || h.At.Y - (0.5 * h.Diameter.Mm) > box.MaxY);
-    }
+        var bevel = _r.Plan.Bevel!;
+        var reach = bevel.IsFull ? double.PositiveInfinity : GrindProfile.Finished(_r.Plan).Reach(bevel.Height?.Mm ?? double.PositiveInfinity);
+        Point? side = bevel.Plunge is { } line ? SteelThickness.GroundSide(_edge!, line) : null;
+        return holes.All(h => IsBehind(h) || Nearest.Distance(_edge!.Path, h.At) - (0.5 * h.Diameter.Mm) > reach);
 
-    // where the faces of two plans differ the bevel does not reach
-    private bool IsBeyondBevel(Plan plan)
-    {
-        if (!double.IsFinite(Reach)) return false;
-        var box = _edge!.Path.Bounds.Grown(Reach);
-        var (was, now) = (FaceThickness.Of(_r.Plan), FaceThickness.Of(plan));
-        double[] kinks = [box.MinX, box.MaxX, .. was.KinksMm, .. now.KinksMm];
-        return kinks.Where(x => x >= box.MinX && x <= box.MaxX).All(x => Math.Abs(was.At(x) - now.At(x)) < 1e-12);
+        bool IsBehind(PlacedHole h) => side is { } s && (h.At - bevel.Plunge!.A).Dot(s) < -0.5 * h.Diameter.Mm;
     }
 }
