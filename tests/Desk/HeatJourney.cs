@@ -11,7 +11,7 @@ public sealed class HeatJourney(Chromium chromium, DeskOnScratch desk) : Journey
         var stem = Desk.PutExample("skeleton-hatchet");
         var page = await Open($"plan/{stem}/heat");
         await page.GetByText("hardens through in fast oil").WaitForAsync();
-        Assert.Equal(2, await page.Locator("figure svg").CountAsync());
+        Assert.Equal(2, await page.Locator("figure").CountAsync());
         await page.GetByLabel("Quenched in").SelectOptionAsync("medium oil");
         await page.GetByText("marginal in medium oil").WaitForAsync();
         await page.GetByText("Would harden through: mineral oil, fast oil").WaitForAsync();

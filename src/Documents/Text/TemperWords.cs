@@ -27,15 +27,15 @@ public static class TemperWords
     public static string Head(TemperPlan t) => t.Steel.Name + (t.Wanted is { } w ? $" for {Band(w)}" : "") + ": " + Cycle(t);
 
     /// <summary>What the oven is set to: "219 °C (426 °F)"; empty when there is none.</summary>
-    public static string Set(TemperPlan t) => t.SetPoint?.Set is { } set ? Shown.Both(set) : "";
+    public static string Set(TemperPlan t) => t.Set is { } set ? Shown.Both(set) : "";
 
     /// <summary>Why the oven is set to that.</summary>
     public static string SetWhy(TemperPlan t)
     {
-        if (t.SetPoint is not { Steel: { } steel } s) return "";
+        if (t.SteelAt is not { } steel) return "";
         var off = t.Oven.ReadsHighByC is { } c && Math.Abs(c) >= 0.05 ? $"; {t.OvenName} reads {Difference(Math.Abs(c))} {(c > 0 ? "high" : "low")}" : "";
-        var swing = s.OverSwing is { } o && t.Oven.SwingC > 0 ? $"; while it swings by ±{Difference(t.Oven.SwingC)}: {Shown.Number(o.LowHrc, 0)} to {Shown.Number(o.HighHrc, 0)} HRC" : "";
-        return $"The steel at {Shown.Both(steel)}{off}{swing}. {(t.OvenRemark.Length > 0 ? Sentence(t.OvenRemark) : "")}".TrimEnd();
+        var swing = t.Planned is null && t.SetPoint?.OverSwing is { } o && t.Oven.SwingC > 0 ? $"; while it swings by ±{Difference(t.Oven.SwingC)}: {Shown.Number(o.LowHrc, 0)} to {Shown.Number(o.HighHrc, 0)} HRC" : "";
+        return $"The steel at {Shown.Both(steel)}{(t.Planned is null ? "" : ", as the plan says")}{off}{swing}. {(t.OvenRemark.Length > 0 ? Sentence(t.OvenRemark) : "")}".TrimEnd();
     }
 
     /// <summary>Where the hardness is from.</summary>
@@ -56,6 +56,7 @@ public static class TemperWords
     public static string Trouble(TemperPlan t)
     {
         if (t.SetPoint is not { } s || t.Wanted is not { } wanted) return "";
+        if (t.Planned is not null && s.Steel is { } at) return t.PlannedGives is { } g && g.Value >= wanted.LowHrc && g.Value <= wanted.HighHrc ? "" : $"The temper of the plan is not the one computed for {Band(wanted)}: that would be {Shown.Both(at)} in the steel.";
         var aims = string.Join(", or ", s.Instead.Select((i, k) => $"{(k == 0 ? "Aim for " : "")}{Band(i.Band)}: steel near {Shown.Both(i.At)}"));
         return s.Verdict switch
         {
@@ -72,7 +73,7 @@ public static class TemperWords
     public static ImmutableArray<string> Limits(TemperPlan t) =>
     [
         .. t.Steel.Heat.Avoided.Select(a => $"No temper from {Shown.Both(a.From)} to {Shown.Both(a.To)}: {a.Why}."),
-        t.SetPoint?.StraightenAtMost is { } most ? $"Never above {Shown.Both(most)} in the steel while straightening: 10 °C (18 °F) under the last temper, or it goes soft." : "Straighten at least 10 °C (18 °F) under the last temper.",
+        t.StraightenAtMost is { } most ? $"Never above {Shown.Both(most)} in the steel while straightening: 10 °C (18 °F) under the last temper, or it goes soft." : "Straighten at least 10 °C (18 °F) under the last temper.",
         "The clock starts when the steel is at heat: by a thermocouple on the piece, or a quarter of an hour more for each 6 mm (1/4 in) (common practice). Colours of the skin are no thermometer.",
     ];
 
