@@ -98,7 +98,7 @@ public static class PlanHeat
             HoldMinutes = One("hold", q.Hold, QuantityText.Minutes) ?? wish.HoldMinutes,
             SubZero = One("sub-zero", q.SubZero, QuantityText.Temperature) ?? wish.SubZero,
             Tempers = q.Tempers ?? wish.Tempers,
-            Quenchant = string.IsNullOrWhiteSpace(q.Quenchant) ? wish.Quenchant : new Quenchant(q.Quenchant.Trim(), null) { Medium = shop.KnownMedia.FirstOrDefault(m => Names(m, q.Quenchant.Trim())) },
+            Quenchant = string.IsNullOrWhiteSpace(q.Quenchant) ? wish.Quenchant : new Quenchant(q.Quenchant.Trim(), null) { Medium = shop.KnownMedia.FirstOrDefault(m => m.IsCalled(q.Quenchant.Trim())) },
         };
         if (asked.Harden is { } h && h.Celsius is not (>= 680 and <= 1250)) faults.Add(Fault.OfFile("harden", $"{Shown.Both(h)} is no hardening temperature", "write it between 680 C and 1250 C"));
         if (asked.Temper is { } t && t.Celsius is not (>= 80 and <= 700)) faults.Add(Fault.OfFile("temper", $"{Shown.Both(t)} is no tempering temperature", "write it between 80 C and 700 C"));
@@ -110,8 +110,6 @@ public static class PlanHeat
     }
 
     private sealed record Asked(HeatWish Wish, HardnessBand? Wanted);
-
-    private static bool Names(QuenchMedium m, string name) => string.Equals(m.Name, name, StringComparison.OrdinalIgnoreCase) || m.OtherNames.Any(o => string.Equals(o, name, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The same as JSON; names are stable between versions.</summary>
     public static string Json(HeatAnswer a) => JsonText.Of(w =>

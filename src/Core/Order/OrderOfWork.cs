@@ -118,9 +118,10 @@ public static class OrderOfWork
     private static void Heat(Steps steps, Plan plan, Shop shop, bool hasSheets)
     {
         var oven = shop.Oven?.Name ?? "";
-        var quench = shop.Quenchant is { } q ? $", quench in {q.Name}" : ", quench as the steel asks";
+        var quench = (plan.Heat?.Quenchant ?? shop.Quenchant) is { } q ? $", quench in {q.Name}" : ", quench as the steel asks";
         steps.Add($"Harden{quench}", oven, hasSheets ? "run" : "cautions", "", OrderRules.Harden);
         steps.Add("Straighten while still warm, gloves on", "", hasSheets ? "straightening" : "cautions", "", OrderRules.StraightenWarm);
+        if (plan.Heat?.SubZero is { } cold) steps.Add($"Cool on to {Shown.Both(cold)} within the hour, then temper", "", hasSheets ? "run" : "cautions", "", OrderRules.Cold);
         steps.Add("Temper within the hour", shop.TemperOven?.Name ?? oven, hasSheets ? "temper" : "cautions", "", OrderRules.TemperSoon);
         var wanted = plan.Target.Hardness is { } h ? $"{Shown.Trimmed(h.LowHrc, 1)} to {Shown.Trimmed(h.HighHrc, 1)} HRC" : "";
         steps.Add("Check hardness and straightness", "", hasSheets ? "hardness" : "cover", wanted, OrderRules.Check);
