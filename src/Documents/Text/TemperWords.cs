@@ -80,6 +80,7 @@ public static class TemperWords
     /// <summary>What the log has taught; says so when there is none.</summary>
     public static string Learned(TemperPlan t) => t.Log.Bias is { Readings: > 0 } b
         ? $"Before any reading: 0 ± {Shown.Number(HardnessBias.PriorSdHrc, 1)} HRC off. {b.Readings} {(b.Readings == 1 ? "reading" : "readings")} of {t.Steel.Name}{(t.OvenName.Length > 0 ? " in " + t.OvenName : "")}: it comes out {Shown.Number(Math.Abs(b.MeanHrc), 1)} HRC {(b.MeanHrc >= 0 ? "harder" : "softer")} than computed, ± {Shown.Number(b.SdHrc, 1)}; the set-point counts it."
+        : t.Curve.IsEmpty ? $"No reading of {t.Steel.Name} that could be held against a computed hardness: none is published by temper. Readings go into hardness.csv beside the shop file."
         : $"No reading of {t.Steel.Name}{(t.OvenName.Length > 0 ? " in " + t.OvenName : "")} yet: computed hardness is known to ± {Shown.Number(HardnessBias.PriorSdHrc, 1)} HRC; four readings bring that to ± 0.5. They go into hardness.csv beside the shop file.";
 
     /// <summary>A flagged reading, then what may be behind it, the likeliest first, then what to do.</summary>
