@@ -27,6 +27,13 @@ public static class BevelText
             ? $"bar {BevelWords.Fine(s.Stock, units)}: one line {BevelWords.Gauge(s.FromFace, units)} from the face that stays"
             : $"bar {BevelWords.Fine(s.Stock, units)}: height gauge {BevelWords.Gauge(s.FromFace, units)} from each face leaves {BevelWords.Fine(s.Edge, units)}; middle line at {BevelWords.Gauge(s.Centre, units)}";
 
+    /// <summary>Each station's own setting once the taper is ground, a line each after one that says so; none where all are as thick as the bar.</summary>
+    public static ImmutableArray<string> ScribeAt(BevelNumbers n, UnitsShown units)
+    {
+        string Of(ScribeLines s) => $"{BevelWords.Fine(s.Stock, units)} thick, gauge {BevelWords.GaugeOf(s, units)}";
+        return n.ScribeAt.IsEmpty ? [] : ["Taper ground first, the tapered face down on the plate:", .. n.ScribeAt.Select(s => $"{s.Name}: {Of(s.Sold)}{(s.Measured is { } m ? "; as measured " + Of(m) : "")}")];
+    }
+
     /// <summary>Wheels, a line each, then the smallest change.</summary>
     public static ImmutableArray<string> Wheels(BevelsAnswer a)
     {

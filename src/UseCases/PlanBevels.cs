@@ -80,14 +80,15 @@ public static class PlanBevels
             else faults.Add(Fault.OfFile("--angle", read.IsGood ? "an angle per side that is not between 0 and 60 degrees" : read.Message, read.IsGood ? "write it per side, as 6" : read.Remedy));
         }
 
+        if (height.Mm <= 0) faults.Add(Fault.OfFile("--height", "the bevel of the plan is under 1 mm high everywhere", "give a height to try"));
         if (edge >= stock) faults.Add(Fault.OfFile("--edge", $"an edge of {Shown.Both(edge)} in stock of {Shown.Both(stock)}", "give an edge thinner than the stock"));
         if (faults.Count > 0) return Checked<BevelWhat>.Bad(faults);
         var one = bevel.OneSided;
         if (angle is not { } a)
         {
-            var is2 = BevelAngle.Of(stock.Mm, edge.Mm, height.Mm, one);
+            var follows = BevelAngle.Of(stock.Mm, edge.Mm, height.Mm, one);
             var wheel = bevel.Grind == Grind.Hollow ? $"; least wheel {BevelText.Fine(WheelVerdict.LeastDiameter(stock, edge, height, one), units)}" : "";
-            return Checked<BevelWhat>.Good(new BevelWhat($"{BevelText.Fine(height, units)} high, edge {BevelText.Fine(edge, units)}, stock {BevelText.Fine(stock, units)}: {BevelText.Angle(is2, one)}{wheel}."));
+            return Checked<BevelWhat>.Good(new BevelWhat($"{BevelText.Fine(height, units)} high, edge {BevelText.Fine(edge, units)}, stock {BevelText.Fine(stock, units)}: {BevelText.Angle(follows, one)}{wheel}."));
         }
 
         var thin = BevelAngle.EdgeMm(stock.Mm, height.Mm, a, one);
@@ -129,6 +130,12 @@ public static class PlanBevels
         });
         w.Object("scribe", () => Write(w, n.Scribe));
         w.Object("scribe_measured", () => Write(w, n.ScribeMeasured));
+        w.List("scribe_tapered", n.ScribeAt, s =>
+        {
+            w.WriteString("station", s.Name);
+            w.Object("sold", () => Write(w, s.Sold));
+            w.Object("measured", () => Write(w, s.Measured));
+        });
         w.List("wheels", n.Wheels, v =>
         {
             w.WriteString("wheel", v.Name);

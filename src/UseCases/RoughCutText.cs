@@ -8,7 +8,7 @@ namespace Tangwright.UseCases;
 public static class RoughCutText
 {
     /// <summary>Cautions for a saw.</summary>
-    public static string Caution(SawKind kind) => RoughCutWords.Caution(kind);
+    public static string Caution(RoughCutPlan p) => RoughCutWords.Caution(p);
 
     /// <summary>A length, mm, ending zeros dropped.</summary>
     public static string Size(double mm, UnitsShown units) => FigureText.Size(Length.OfMm(mm), units, brief: true);

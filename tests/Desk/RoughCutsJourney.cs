@@ -19,4 +19,14 @@ public sealed class RoughCutsJourney(Chromium chromium, DeskOnScratch desk) : Jo
         await page.Locator("svg").GetByText("grind only").First.WaitForAsync();
         Assert.Equal(0, await page.Locator("svg").GetByText("2a", new() { Exact = true }).CountAsync());
     }
+
+    [Fact]
+    public async Task Without_a_cut_the_grinder_is_warned_of_and_no_saw()
+    {
+        var page = await Open($"plan/{Desk.PutExample("paring-knife")}/rough-cuts");
+        await page.GetByText("No saw cut saves more grinding than it costs").WaitForAsync();
+        var caution = await page.Locator(".caution").InnerTextAsync();
+        Assert.Contains("Belt grinder", caution, StringComparison.Ordinal);
+        Assert.DoesNotContain("disc", caution, StringComparison.Ordinal);
+    }
 }

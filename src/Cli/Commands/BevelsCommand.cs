@@ -27,7 +27,7 @@ internal static class BevelsCommand
             var answer = PlanBevels.Of(p.GetRequiredValue(plan), p.GetValue(shop), new BevelsRequest(p.GetValue(measured), p.GetValue(stations) ?? BevelStations.Usual, p.GetValue(wheel), p.GetValue(foil)));
             if (!answer.IsGood) return Says.Faults(answer.Faults);
             var tried = new BevelTried(p.GetValue(angle), p.GetValue(height), p.GetValue(edge), p.GetValue(stock));
-            var what = tried.IsAsked && !answer.Value.Bevels.Table.Stations.IsEmpty ? PlanBevels.Try(answer.Value, tried) : null;
+            var what = tried.IsAsked ? PlanBevels.Try(answer.Value, tried) : null;
             if (what is { IsGood: false }) return Says.Faults(what.Faults);
             if (p.GetValue(json)) Says.Text(PlanBevels.Json(answer.Value, what?.Value));
             else if (what is not null) Says.Line(what.Value.Says);
@@ -51,6 +51,7 @@ internal static class BevelsCommand
         Says.Line();
         Says.Line("Scribe: " + BevelText.Scribe(n.Scribe, one, units));
         if (n.ScribeMeasured is { } m) Says.Line("As measured: " + BevelText.Scribe(m, one, units));
+        foreach (var (line, i) in BevelText.ScribeAt(n, units).Select((l, i) => (l, i))) Says.Line(i == 0 ? line : "  " + line);
         foreach (var g in BevelText.Grams(answer)) Says.Line(g);
         foreach (var w in BevelText.Wheels(answer)) Says.Line(w);
         foreach (var line in new[] { BevelText.Advice(n, units), BevelText.Sharpening(answer) }.Where(l => l.Length > 0)) Says.Line(line);

@@ -50,6 +50,6 @@ internal static class RoughcutCommand
         if (widths.Mass is { } mass) Says.Line($"Profiled it weighs {RoughCutText.Weight(mass, units)}{(widths.MassBand is { } band ? $", {RoughCutText.Weight(band, units)} more or less" : "")}{(widths.DrilledMass is { } drilled ? $"; with its holes {RoughCutText.Weight(drilled, units)}" : "")}.");
         Says.Line();
         foreach (var n in p.Notes) Says.Line(n);
-        if (!p.Cuts.IsEmpty) Says.Line(RoughCutText.Caution(p.Saw.Kind));
+        Says.Line(RoughCutText.Caution(p));
     }
 }

@@ -46,6 +46,9 @@ public sealed record BevelNumbers(
     Length? BlockHeight,
     ImmutableArray<string> Notes)
 {
+    /// <summary>Lines of each station once the taper is ground; none where all are as thick as the bar.</summary>
+    public ImmutableArray<StationLines> ScribeAt { get; init; } = [];
+
     /// <summary>The numbers, or why there are none.</summary>
     public static Checked<BevelNumbers> Of(Results r, BevelsWanted wanted)
     {
@@ -69,7 +72,9 @@ public sealed record BevelNumbers(
         }
 
         if (bevel.IsFull && bevel.Grind == Grind.Flat && table.WantsManyAngles && table.Range is { } range) notes.Add($"The angle changes from {Shown.PerSide(range.Flattest)} to {Shown.PerSide(range.Steepest)} along the edge: a jig of one angle does not follow. Grind free to the thicknesses of the stations, or taper the spine.");
-        if (r.Plan.DistalTaper is not null || r.Plan.TangTaper is not null) notes.Add("The faces are tapered: scribe each station for its own thickness, before the taper is ground from the face of the bar, after it from the middle line.");
+        var at = StationLines.Of(r.Plan, table.Stations, edge, wanted.Measured);
+        if (!at.IsEmpty) notes.Add("Scribe before the taper is ground: one setting does for the whole edge, and a taper taken evenly off both faces leaves the lines where they are. Once it is ground each station has its own setting, with the tapered face down on the plate there.");
+        else if (r.Plan.TangTaper is not null) notes.Add("Scribe before the tang is tapered: a tapered tang rocks on the plate. Once it is ground lay only the blade on the plate, the tang beyond its rim.");
         if (bevel.Grind == Grind.Convex) notes.Add("Angles of the convex bevel are those of the straight line from edge to shoulder; at the edge itself it is about twice as steep.");
         if (bevel.Grind == Grind.Hollow) notes.Add("Angles of the hollow bevel are those of the straight line from edge to shoulder.");
         if (bevel.OneSided) notes.Add("One face is ground: the angle per side is the whole angle.");
@@ -84,8 +89,11 @@ public sealed record BevelNumbers(
             PerSide(Stage.Drilled, Stage.BeforeHardening),
             PerSide(Stage.BeforeHardening, Stage.Finished),
             facet,
-            bevel.SharpenPerSide is { } at ? Length.OfMm(BevelAngle.LiftMm(blade.Mm, at)) : null,
-            [.. notes]));
+            bevel.SharpenPerSide is { } sharp ? Length.OfMm(BevelAngle.LiftMm(blade.Mm, sharp)) : null,
+            [.. notes])
+        {
+            ScribeAt = at,
+        });
 
         // a face ground alone rises as much as the two faces of a bevel twice as thick
         Angle SlopeAtEdge()

@@ -50,7 +50,7 @@ public static class TargetFindings
             Shown.Both(finished.BalanceFromDatum),
             $"{Shown.Both(wanted)} +/- {Shown.Both(tolerance)}",
             r.Plan.Target.BalanceTolerance is null ? "the plan's target, tolerance 2 mm (common practice)" : "the plan's target",
-            $"shift it {Shown.Both(miss)}: {Lever(r, finished, off, miss)}");
+            $"shift it {Shown.Both(miss)}: {Lever(r, finished, off, miss)}{(r.Steel?.Density is null ? "" : "; other ways, alone and together: tangwright balance, or the balance page")}");
     }
 
     // a handle that will be glued or pinned on moves both figures; until the plan says what it weighs they are those of the steel

@@ -40,6 +40,7 @@ public static class ScribeCard
                 : $"from each face, turned over for the second line: {BevelWords.Fine(s.Edge, units)} stays between them{(soft ? " for hardening" : ", the finished edge")}. The bar is {BevelWords.Fine(s.Stock, units)}; the middle line is at {BevelWords.Gauge(s.Centre, units)}.", width);
         }
 
+        if (!n.ScribeAt.IsEmpty) yield return AtStations(n, units, width);
         if (!bevel.OneSided) yield return Steps(n.Scribe, units, width);
         yield return CardRows.Said("On both faces, square to the edge");
         var bench = r.Bench;
@@ -86,6 +87,20 @@ public static class ScribeCard
                 }
             }
         });
+    }
+
+    /// <summary>Each station's own setting once the taper is ground.</summary>
+    private static FlowRow AtStations(BevelNumbers n, UnitsShown units, double width)
+    {
+        var isMeasured = n.ScribeMeasured is not null;
+        var share = (isMeasured ? 0.93 : 0.88) / (isMeasured ? 4 : 2);
+        string[] Cells(ScribeLines s) => [BevelWords.Fine(s.Stock, units), BevelWords.GaugeOf(s, units)];
+        return CardRows.Table(
+            "Taper ground first: the tapered face down on the plate, each station its own setting",
+            [new("", isMeasured ? 0.07 : 0.12), new("thick there", share), new("gauge from each face", share), .. isMeasured ? [new Column("bar as measured: thick", share), new Column("gauge", share)] : Array.Empty<Column>()],
+            [.. n.ScribeAt.Select(s => (ImmutableArray<string>)[s.Name, .. Cells(s.Sold), .. s.Measured is { } m ? Cells(m) : []])],
+            width,
+            5.6);
     }
 
     /// <summary>Settings for bars a little thicker and thinner.</summary>

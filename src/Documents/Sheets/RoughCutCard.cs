@@ -50,7 +50,7 @@ public static class RoughCutCard
         foreach (var h in p.Reliefs) yield return Relief(request, p, h);
         foreach (var c in p.Cuts) yield return Cut(request, c);
         yield return Table(request, p, width);
-        if (!p.Cuts.IsEmpty) yield return CardRows.Boxed(RoughCutWords.Caution(p.Saw.Kind), width, gapMm: 1.5);
+        yield return CardRows.Boxed(RoughCutWords.Caution(p), width, gapMm: 1.5);
         foreach (var row in Lines(request, p, width)) yield return row;
     }
 

@@ -35,6 +35,9 @@ public static class BevelWords
         _ => $"{Shown.Number(l.Mm, 3)} mm ({Shown.Number(l.Inches, 4)} in)",
     };
 
+    /// <summary>The setting from each face for lines of a station.</summary>
+    public static string GaugeOf(ScribeLines s, UnitsShown units) => s.FromFace.Mm > 0 ? Gauge(s.FromFace, units) : "no thicker than the edge";
+
     /// <summary>What a wheel does.</summary>
     public static string Verdict(WheelVerdict v, Length edge, UnitsShown units)
     {

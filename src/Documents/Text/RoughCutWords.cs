@@ -15,6 +15,9 @@ public static class RoughCutWords
         _ => "",
     }) + " Offcuts and sawn rims are hot and sharp. Local rules and the machine's manual come first.";
 
+    /// <summary>Cautions of a plan of cuts; without a cut those of the grinder, which then does all.</summary>
+    public static string Caution(RoughCutPlan p) => p.Cuts.IsEmpty ? BevelWords.Caution : Caution(p.Saw.Kind);
+
     private const string Always = "Eyes, ears and breath covered: glasses and face shield, ear muffs, mask against dust and fume. Work clamped on both sides of the cut, never held in the hand alone. Cut-off and chop discs: rated for at least the spindle's speed, undamaged, guard on, never pressed from the side; a pinched disc kicks back or bursts: stand beside its plane. Angle grinder in both hands. Sparks start fires: clear what burns 11 m (35 ft) round, extinguisher at hand, look again half an hour later.";
 
     /// <summary>"13.4 min".</summary>

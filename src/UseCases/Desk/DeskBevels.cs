@@ -28,6 +28,9 @@ public sealed record BevelsShown(ImmutableArray<BevelStationShown> Stations, str
 {
     /// <summary>What the section shows; empty without one.</summary>
     public string Caption { get; init; } = "";
+
+    /// <summary>Each station's own setting once the taper is ground, after a line that says so; none where all are as thick as the bar.</summary>
+    public ImmutableArray<string> ScribeAt { get; init; } = [];
 }
 
 /// <summary>The page of bevels.</summary>
@@ -44,6 +47,17 @@ public static class DeskBevels
         var answer = PlanBevels.Of(desk.Results, request);
         if (answer.IsGood) desk.BevelsAsked = request;
         return answer.Then(a => Checked<BevelsShown>.Good(Shown(a)));
+    }
+
+    /// <summary>What follows from another angle, height, edge or stock, in one line; empty when nothing is tried.</summary>
+    public static Checked<string> WhatIf(PlanOnDesk desk, string angle, string height, string edge, string stock)
+    {
+        var tried = new BevelTried(Or(angle), Or(height), Or(edge), Or(stock));
+        return tried.IsAsked
+            ? PlanBevels.Of(desk.Results, new BevelsRequest()).Then(a => PlanBevels.Try(a, tried)).Then(w => Checked<string>.Good(w.Says))
+            : Checked<string>.Good("");
+
+        static string? Or(string text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
     }
 
     /// <summary>The print request with the bevels last asked for.</summary>
@@ -63,6 +77,7 @@ public static class DeskBevels
             BevelText.Sharpening(a),
             n.Notes)
         {
+            ScribeAt = BevelText.ScribeAt(n, units),
             Caption = n.Table.Stations.IsEmpty ? "" : Caption(r, n.Table.Stations[n.Table.Stations.Length / 2]),
         };
     }

@@ -40,7 +40,7 @@ public sealed record WidthShown(string FromEnd, string Width, string Least, stri
 /// <param name="WidthsFrom">What stations and weight are of.</param>
 /// <param name="Widths">Stations.</param>
 /// <param name="Weight">What the profiled piece weighs; empty when not known.</param>
-/// <param name="Caution">Cautions for this saw.</param>
+/// <param name="Caution">Cautions for this saw; without a cut those of the grinder.</param>
 public sealed record RoughCutsShown(
     string Answer,
     string Svg,
@@ -58,6 +58,8 @@ public sealed record RoughCutsShown(
 /// <summary>The page of rough cuts.</summary>
 public static class DeskRoughCuts
 {
+    private const string NoCut = "No saw cut saves more grinding than it costs: grind from the rectangle.";
+
     /// <summary>Saws of the shop, for the choice.</summary>
     public static ImmutableArray<string> Saws(PlanOnDesk desk) => [.. desk.Results.Shop.Saws.Select(s => s.Name).Distinct()];
 
@@ -90,7 +92,7 @@ public static class DeskRoughCuts
         var count = p.Cuts.Length == 1 ? "One cut" : $"{p.Cuts.Length} cuts";
         var saved = p.SavedMinutes >= 0 ? $"save {RoughCutWords.Minutes(p.SavedMinutes)}" : $"cost {RoughCutWords.Minutes(-p.SavedMinutes)}";
         return new RoughCutsShown(
-            p.Cuts.IsEmpty ? "No saw cut saves more grinding than it costs: grind from the rectangle." : $"{count} with the {p.Saw.Name} {(p.Cuts.Length == 1 ? saved.Replace("save", "saves", StringComparison.Ordinal).Replace("cost", "costs", StringComparison.Ordinal) : saved)} a piece and {(p.Cuts.Length == 1 ? "takes" : "take")} {StockWords.Percent(p.TakenShare)} of the waste off.",
+            p.Cuts.IsEmpty ? NoCut : $"{count} with the {p.Saw.Name} {(p.Cuts.Length == 1 ? saved.Replace("save", "saves", StringComparison.Ordinal).Replace("cost", "costs", StringComparison.Ordinal) : saved)} a piece and {(p.Cuts.Length == 1 ? "takes" : "take")} {StockWords.Percent(p.TakenShare)} of the waste off.",
             DrawnSheet.Of(RoughCutPicture.Of(r, p), $"Blank with {p.Cuts.Length} cuts").Svg,
             p.BladeSays,
             [.. p.Reliefs.Select(h => RoughCutText.Relief(h, p.Blank, units))],
@@ -100,11 +102,11 @@ public static class DeskRoughCuts
                 Way("grind only", "", p.GrindOnly, p.GrindOnly.Minutes, p.GrindOnly.LowMinutes, p.GrindOnly.HighMinutes),
             ],
             [.. p.Hollows.Select(h => RoughCutWords.Hollow(h, units))],
-            p.Notes,
+            [.. p.Notes.Where(t => !p.Cuts.IsEmpty || !t.StartsWith(NoCut, StringComparison.Ordinal))],
             $"Stations from the {widths.EndWords}; good within {Size(widths.Tolerance)} either way.",
             [.. widths.Stations.Select(s => new WidthShown(Size(s.FromEnd), Size(s.Width), Size(s.Least), Size(s.Most)))],
             widths.Mass is { } m ? $"Profiled it weighs {FigureText.Weight(m, units)}{(widths.MassBand is { } b ? $", {FigureText.Weight(b, units)} more or less" : "")}{(widths.DrilledMass is { } d ? $"; with its holes {FigureText.Weight(d, units)}" : "")}." : "",
-            RoughCutWords.Caution(p.Saw.Kind));
+            RoughCutWords.Caution(p));
 
         GrindWayShown Way(string name, string sawing, GrindingWork g, double all, double low, double high)
             => new(name, sawing, RoughCutWords.Left(g, units), RoughCutWords.Minutes(g.Minutes), Foundation.Shown.Number(g.Belts, 2), $"{RoughCutWords.Minutes(all)} ({RoughCutWords.Band(low, high)})");

@@ -146,6 +146,27 @@ public class BevelNumbersTests
         Assert.Equal(0.070, ScribeLines.Of(Length.OfInches(0.170), Length.OfInches(0.030), oneSided: false).FromFace.Inches, 1e-9);
     }
 
+    /// <summary>The hatchet's bar of 6.35 mm tapered from x 60 to 3.35 mm at x 0, edge 1 mm: at x 20, two thirds of the way, 4.35 mm thick, gauge 1.675; a bar of 6.20 is 4.30 there, gauge 1.65. A taper of the tang alone leaves the stations as thick as the bar.</summary>
+    [Fact]
+    public void Each_station_of_a_tapered_blade_has_its_own_lines()
+    {
+        var r = Of("skeleton-hatchet");
+        Results With(Taper? distal, Taper? tang) => r with { Plan = r.Plan with { DistalTaper = distal, TangTaper = tang } };
+        var taper = new Taper(Length.OfMm(60), Length.OfMm(0), Length.OfMm(3.35));
+        var places = BevelStations.AtX(With(taper, null), 20)!.Stations;
+        var lines = Assert.Single(StationLines.Of(With(taper, null).Plan, places, Length.OfMm(1), Length.OfMm(6.2)));
+        Assert.Equal(20, places[0].Foot.X, 1e-6);
+        Assert.Equal((4.35, 1.675), (Math.Round(lines.Sold.Stock.Mm, 6), Math.Round(lines.Sold.FromFace.Mm, 6)));
+        Assert.Equal((4.3, 1.65), (Math.Round(lines.Measured!.Value.Stock.Mm, 6), Math.Round(lines.Measured.Value.FromFace.Mm, 6)));
+
+        var n = BevelNumbers.Of(With(taper, null), new BevelsWanted((Length?)null)).Value;
+        Assert.Equal(n.Table.Stations.Select(s => s.Name), n.ScribeAt.Select(s => s.Name));
+        Assert.Equal(2.675, n.Scribe.FromFace.Mm, 1e-9);
+        var tang = BevelNumbers.Of(With(null, new Taper(Length.OfMm(120), Length.OfMm(275), Length.OfMm(3))), new BevelsWanted((Length?)null)).Value;
+        Assert.Empty(tang.ScribeAt);
+        Assert.Contains(tang.Notes, t => t.Contains("tang is tapered", StringComparison.Ordinal));
+    }
+
     /// <summary>
     /// The full bevel of the kitchen knife by height straight up: 1.40° from x 150 to 190, 1.47° at 100, 1.75° at 60, 3.45° at 20; 0.74, 0.77, 0.86, 1.45 mm thick 10 mm up.
     /// Square to the edge the belly's heights are others: near the tip up to a tenth.
