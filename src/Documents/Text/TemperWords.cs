@@ -57,7 +57,7 @@ public static class TemperWords
     {
         if (t.SetPoint is not { } s || t.Wanted is not { } wanted) return "";
         if (t.Planned is not null && s.Steel is { } at) return t.PlannedGives is { } g && g.Value >= wanted.LowHrc && g.Value <= wanted.HighHrc ? "" : $"The temper of the plan is not the one computed for {Band(wanted)}: that would be {Shown.Both(at)} in the steel.";
-        var aims = string.Join(", or ", s.Instead.Select((i, k) => $"{(k == 0 ? "Aim for " : "")}{Band(i.Band)}: steel near {Shown.Both(i.At)}"));
+        var aims = string.Join(", or ", s.Instead.Select((i, k) => $"{(k == 0 ? "Aim for " : "")}{Band(i.Band)}: steel near {Shown.Both(i.At)}{(t.Oven.ReadsHighByC is { } high && Math.Abs(high) >= 0.05 ? $", {t.OvenName} set to {Shown.Both(Temperature.OfCelsius(i.At.Celsius + high))}" : "")}"));
         return s.Verdict switch
         {
             TemperVerdict.Avoided when s.Avoided is { } a => $"{Band(wanted)} would need a temper between {Shown.Both(a.From)} and {Shown.Both(a.To)}: {a.Why}. {aims}.",
