@@ -44,6 +44,7 @@ public static class PlanBalance
 
         var known = BalanceLevers.Of(r).Select(l => l.Key).ToImmutableArray();
         ImmutableArray<string> allowed = levers is null ? [] : [.. levers.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
+        if (levers is not null && allowed.IsEmpty) return Bad("--levers", "no lever is named", "name some of these: " + string.Join(", ", known));
         if (allowed.FirstOrDefault(k => !known.Contains(k)) is { } unknown) return Bad("--levers", $"\"{unknown}\" is no lever of this plan", "name some of these: " + string.Join(", ", known));
         return BalanceStudy.Of(r, length, mass, allowed) is { } answer
             ? Checked<PlannedBalance>.Good(new PlannedBalance(r, answer))

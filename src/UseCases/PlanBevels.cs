@@ -61,17 +61,18 @@ public static class PlanBevels
     {
         var (r, n) = answer;
         var (bevel, units, faults) = (r.Plan.Bevel!, r.Shop.Show, new List<Fault>());
-        Length Size(string what, string? text, Length otherwise)
+        Length Size(string what, string? text, Length otherwise, double mostMm = 1000)
         {
             if (string.IsNullOrWhiteSpace(text)) return otherwise;
             var read = LengthText.Read(text, r.Plan.Units == LengthUnit.Inch ? Length.MmPerInch : 1);
-            if (read.IsGood && read.Value.Length.Mm is > 0 and < 1000) return read.Value.Length;
-            faults.Add(Fault.OfFile(what, read.IsGood ? "a length that is not above 0 and under 1 m" : read.Message, read.IsGood ? "check the number and the unit" : read.Remedy));
+            if (read.IsGood && read.Value.Length.Mm > 0 && read.Value.Length.Mm < mostMm) return read.Value.Length;
+            faults.Add(Fault.OfFile(what, read.IsGood ? $"a length that is not above 0 and under {Shown.Number(mostMm, 0)} mm" : read.Message, read.IsGood ? "check the number and the unit" : read.Remedy));
             return otherwise;
         }
 
-        var (stock, edge) = (Size("--stock", tried.Stock, r.Plan.Stock.Thickness), Size("--edge", tried.Edge, bevel.EdgeFinished));
+        var (stock, edge) = (Size("--stock", tried.Stock, r.Plan.Stock.Thickness, 100), Size("--edge", tried.Edge, bevel.EdgeFinished));
         var height = Size("--height", tried.Height, n.Table.Highest);
+        var past = n.Table.BladeHeight is { Mm: > 0 } blade && height > blade ? $" That is higher than the blade, {BevelText.Fine(blade, units)}." : "";
         Angle? angle = null;
         if (!string.IsNullOrWhiteSpace(tried.Angle))
         {
@@ -88,12 +89,12 @@ public static class PlanBevels
         {
             var follows = BevelAngle.Of(stock.Mm, edge.Mm, height.Mm, one);
             var wheel = bevel.Grind == Grind.Hollow ? $"; least wheel {BevelText.Fine(WheelVerdict.LeastDiameter(stock, edge, height, one), units)}" : "";
-            return Checked<BevelWhat>.Good(new BevelWhat($"{BevelText.Fine(height, units)} high, edge {BevelText.Fine(edge, units)}, stock {BevelText.Fine(stock, units)}: {BevelText.Angle(follows, one)}{wheel}."));
+            return Checked<BevelWhat>.Good(new BevelWhat($"{BevelText.Fine(height, units)} high, edge {BevelText.Fine(edge, units)}, stock {BevelText.Fine(stock, units)}: {BevelText.Angle(follows, one)}{wheel}.{past}"));
         }
 
         var thin = BevelAngle.EdgeMm(stock.Mm, height.Mm, a, one);
         var thinSays = thin > 0 ? $"an edge of {BevelText.Fine(Length.OfMm(thin), units)} at {BevelText.Fine(height, units)} high" : $"no edge at {BevelText.Fine(height, units)} high: the faces meet {BevelText.Fine(Length.OfMm(height.Mm - BevelAngle.HeightMm(stock.Mm, 0, a, one)), units)} above it";
-        return Checked<BevelWhat>.Good(new BevelWhat($"At {BevelText.Angle(a, one)}: {BevelText.Fine(Length.OfMm(BevelAngle.HeightMm(stock.Mm, edge.Mm, a, one)), units)} high with an edge of {BevelText.Fine(edge, units)} in {BevelText.Fine(stock, units)} stock; or {thinSays}; or stock of {BevelText.Fine(Length.OfMm(BevelAngle.StockMm(edge.Mm, height.Mm, a, one)), units)} for that height and edge."));
+        return Checked<BevelWhat>.Good(new BevelWhat($"At {BevelText.Angle(a, one)}: {BevelText.Fine(Length.OfMm(BevelAngle.HeightMm(stock.Mm, edge.Mm, a, one)), units)} high with an edge of {BevelText.Fine(edge, units)} in {BevelText.Fine(stock, units)} stock; or {thinSays}; or stock of {BevelText.Fine(Length.OfMm(BevelAngle.StockMm(edge.Mm, height.Mm, a, one)), units)} for that height and edge.{past}"));
     }
 
     /// <summary>The same as JSON; names are stable between versions.</summary>

@@ -49,6 +49,9 @@ public sealed record BevelNumbers(
     /// <summary>Lines of each station once the taper is ground; none where all are as thick as the bar.</summary>
     public ImmutableArray<StationLines> ScribeAt { get; init; } = [];
 
+    /// <summary>How far a bar may be off what it is sold as before that is said, of its thickness; common practice.</summary>
+    private const double FarOffShare = 0.1;
+
     /// <summary>The numbers, or why there are none.</summary>
     public static Checked<BevelNumbers> Of(Results r, BevelsWanted wanted)
     {
@@ -75,6 +78,7 @@ public sealed record BevelNumbers(
         var at = StationLines.Of(r.Plan, table.Stations, edge, wanted.Measured);
         if (!at.IsEmpty) notes.Add("Scribe before the taper is ground: one setting does for the whole edge, and a taper taken evenly off both faces leaves the lines where they are. Once it is ground each station has its own setting, with the tapered face down on the plate there.");
         else if (r.Plan.TangTaper is not null) notes.Add("Scribe before the tang is tapered: a tapered tang rocks on the plate. Once it is ground lay only the blade on the plate, the tang beyond its rim.");
+        if (wanted.Measured is { } found && Math.Abs((found / r.Plan.Stock.Thickness) - 1) > FarOffShare) notes.Add($"The bar measures {Shown.Both(found)}, the plan says {Shown.Both(r.Plan.Stock.Thickness)}: measure again, or write it under [stock]; angles, thicknesses and weights are those of the plan.");
         if (bevel.Grind == Grind.Convex) notes.Add("Angles of the convex bevel are those of the straight line from edge to shoulder; at the edge itself it is about twice as steep.");
         if (bevel.Grind == Grind.Hollow) notes.Add("Angles of the hollow bevel are those of the straight line from edge to shoulder.");
         if (bevel.OneSided) notes.Add("One face is ground: the angle per side is the whole angle.");

@@ -11,7 +11,7 @@ internal static class RoughCutNotes
     {
         var notes = ImmutableArray.CreateBuilder<string>();
         if (r.Shop.IsAssumed || r.Shop.SawsAreAssumed) notes.Add(r.Shop.IsAssumed ? "Saw and belt are those of the assumed shop: write down your own." : "Your shop file names no saw; an assumed one stands in: write yours under [[saw]].");
-        if (p.Cuts.IsEmpty) notes.Add("No saw cut saves more grinding than it costs: grind from the rectangle.");
+        if (p.Cuts.IsEmpty) notes.Add(RoughCutPlan.NoCut);
         if (wanted > p.Cuts.Length && !p.Cuts.IsEmpty) notes.Add($"{wanted} cuts were asked for; more than {p.Cuts.Length} that keep off the piece and take waste were not found.");
         if (!p.Cuts.IsEmpty) notes.Add("For a piece sawn off as a rectangle of its own. Where the cut map lays pieces closer, or a service cuts the outline, go by the cut map and leave these cuts out.");
         notes.Add($"Every cut keeps {Shown.Both(p.Allowance)} off the line: {p.AllowanceSays}. The kerf lies outside it, in the waste.");

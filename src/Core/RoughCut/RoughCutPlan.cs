@@ -140,6 +140,9 @@ public sealed record RoughCutPlan(
     Length? NearestHole,
     ImmutableArray<string> Notes)
 {
+    /// <summary>What is said when no cut pays.</summary>
+    public const string NoCut = "No saw cut saves more grinding than it costs: grind from the rectangle.";
+
     /// <summary>Saw and grinder together, min.</summary>
     public double Minutes => SawMinutes + Sawn.Minutes;
 

@@ -14,7 +14,7 @@ public static class BalanceSheet
     private const double RowMm = 19;
 
     // where the columns begin, as shares of the width
-    private static readonly ImmutableArray<(string Head, double At)> Columns = [("change", 0), ("now", 0.3), ("alone it takes", 0.48), ("then it weighs", 0.7), ("and balances at", 0.85)];
+    private static readonly ImmutableArray<(string Head, double At)> Columns = [("change", 0), ("now", 0.3), ("alone it takes", 0.48), ("then weight", 0.7), ("balance", 0.85)];
 
     /// <summary>Draws its sheets; none when the plan wants neither weight nor balance, or the density of the steel is not known.</summary>
     public static ImmutableArray<Sheet> Draw(SheetRequest request)
@@ -24,10 +24,11 @@ public static class BalanceSheet
         if ((target.BalanceFromDatum is null && target.Weight is null) || r.Stages.IsDefaultOrEmpty) return [];
         if (BalanceStudy.Of(r, target.BalanceFromDatum, target.Weight, []) is not { } b || b.Levers.IsEmpty) return [];
         var datum = r.Plan.Datum.Name.Length > 0 ? $", {r.Plan.Datum.Name}" : "";
-        var first = SheetTop.New(request, Key, Title, Title, $"Now {BalanceWords.Weighed(b.Now, request.Units)} from the datum{datum}. Wanted {BalanceWords.Wanted(b, request.Units)}. {BalanceWords.Ground} {BalanceWords.Caution}");
+        var first = SheetTop.New(request, Key, Title, Title, $"Now {BalanceWords.Weighed(b.Now, request.Units)} from the datum{datum}. Wanted {BalanceWords.Wanted(b, request.Units)}.");
         var width = first.Room.Width;
         ImmutableArray<FlowRow> rows = [.. b.Levers.Select(a => Row(request, a))];
         if (b.Together is { } j) rows = rows.Add(Together(request, j, width));
+        rows = [.. rows, CardRows.Line(BalanceWords.Ground, width, CardRows.NoteMm), CardRows.Boxed(BalanceWords.Caution, width)];
         return Flow.Over(first, () => SheetTop.New(request, Key, Title, Title, "Continued."), Head(request), rows, after: Notes.Draw);
     }
 
@@ -42,7 +43,7 @@ public static class BalanceSheet
 
     private static FlowRow Row(SheetRequest request, LeverAnswer a) => new(RowMm, (canvas, box) =>
     {
-        canvas.Fitted(a.Lever.Name, Left(box, 0, 7), Wide(box, 0), 3.4, bold: true);
+        canvas.Wrapped(a.Lever.Name, Left(box, 0, 3.2), Wide(box, 0), 3.4, bold: true, mostLines: 2);
         Figure(canvas, box, 1, a.Lever, a.Lever.Now, request.Units, bold: false);
         if (a is { Reaches: true, Value: { } value, Then: { } then })
         {

@@ -50,8 +50,9 @@ public static class ScribeCard
             return $"{FigureText.Size(Length.OfMm(b.X), units, brief: true)}; {FigureText.Size(Length.OfMm(b.Y), units, brief: true)}";
         }
 
+        yield return CardRows.Line($"Along from the {bench.AlongFrom}, across from the {bench.AcrossFrom}; the back face is its mirror.", width, CardRows.NoteMm);
         yield return CardRows.Table(
-            $"Along from the {bench.AlongFrom}, across from the {bench.AcrossFrom}; the back face is its mirror",
+            "Stations",
             [new("", 0.07), new("edge: along; across", 0.36), new("shoulder: along; across", 0.36), new("height", 0.21)],
             [.. n.Table.Stations.Select(s => ImmutableArray.Create(s.Name, At(s.Foot), At(s.Shoulder), BevelWords.Fine(s.Height, units)))],
             width);
@@ -66,14 +67,14 @@ public static class ScribeCard
     {
         var r = request.Results;
         var real = r.Piece.Outer.Bounds;
-        var half = Math.Min(60, Math.Max(18, real.Height * width / real.Width)) + 8;
+        var half = Math.Min(60, Math.Max(18, real.Height * width / real.Width)) + 15;
         return new FlowRow((2 * half) + 6, (canvas, box) =>
         {
             for (var i = 0; i < 2; i++)
             {
                 var isBack = i == 1;
                 var room = new Box(box.MinX, box.MaxY - ((i + 1) * half), box.MaxX, box.MaxY - (i * half));
-                var view = PieceView.Fit(r, real, new Box(room.MinX, room.MinY + 4, room.MaxX, room.MaxY - 7), isBack);
+                var view = PieceView.Fit(r, real, new Box(room.MinX, room.MinY + (isBack ? 3 : 7), room.MaxX, room.MaxY - (isBack ? 13 : 7)), isBack);
                 canvas.Text(isBack ? "back face, turned over about its length" : "front face", new Point(room.MinX, room.MaxY - 4.5), CardRows.NoteMm, bold: true);
                 view.DrawPiece(canvas, Pen.Wide);
                 foreach (var stretch in BladeMarks.GrindLine(r.Plan)) canvas.Polyline([.. stretch.Select(view.On)], Pen.Narrow);
@@ -172,14 +173,14 @@ public static class ThicknessTable
         var soft = bevel.Ground == GroundWhen.BeforeHardening;
         var sizes = new List<(string Name, double Mm)> { ("edge", (soft ? bevel.EdgeBeforeHardening ?? bevel.EdgeFinished : bevel.EdgeFinished).Mm) };
         foreach (var t in middle.Thicknesses.Where(t => t.Up.Mm is 5 or 10)) sizes.Add(($"{Shown.Trimmed(t.Up.Mm, 0)} mm up", (soft ? t.Soft ?? t.Finished : t.Finished).Mm));
-        return new FlowRow(38, (canvas, box) =>
+        return new FlowRow(42, (canvas, box) =>
         {
-            canvas.Text("Gauges to cut out of card or tin, true to scale only when the check line below measures 50 mm", new Point(box.MinX, box.MaxY - 5), CardRows.NoteMm, bold: true);
+            canvas.Fitted("Gauges to cut out of card or tin, true to scale only when the check line below measures 50 mm", new Point(box.MinX, box.MaxY - 5), box.Width, CardRows.NoteMm, bold: true);
             var cell = Math.Min(58, box.Width / sizes.Count);
             for (var i = 0; i < sizes.Count; i++)
             {
                 var x = box.MinX + (i * cell);
-                var (y0, y1) = (box.MaxY - 30, box.MaxY - 9);
+                var (y0, y1) = (box.MaxY - 34, box.MaxY - 9);
                 canvas.Frame4(new Box(x, y0, x + cell - 6, y1), new Pen(0.25, LineKind.Dashed));
                 foreach (var (word, add, at) in new[] { ("go", ToleranceMm, 0.3), ("no-go", -ToleranceMm, 0.72) })
                 {
@@ -189,7 +190,7 @@ public static class ThicknessTable
                     foreach (var side in new[] { -0.5, 0.5 }) canvas.Line(new Point(mid + (side * slot), y1), new Point(mid + (side * slot), y1 - 12), new Pen(0.1));
                     canvas.Line(new Point(mid - (0.5 * slot), y1 - 12), new Point(mid + (0.5 * slot), y1 - 12), new Pen(0.1));
                     canvas.Text(word, new Point(mid, y1 - 15.5), Canvas.SmallMm, anchor: TextAnchor.Middle);
-                    canvas.Text(Shown.Number(sizes[i].Mm + add, 2), new Point(mid, y1 - 18.5), Canvas.SmallMm, anchor: TextAnchor.Middle);
+                    canvas.Text(Shown.Number(sizes[i].Mm + add, 2), new Point(mid, y1 - 19.2), Canvas.SmallMm, anchor: TextAnchor.Middle);
                 }
 
                 canvas.Fitted(sizes[i].Name, new Point(x + 1, y0 + 0.8), cell - 8, Canvas.SmallMm, bold: true);
@@ -209,8 +210,8 @@ public static class ThicknessTable
         string[] heads = ["piece", "before", "after left", "after right", "left took", "right took"];
         return new FlowRow(18 + (TallyPieces * 8), (canvas, box) =>
         {
-            canvas.Text("Tally, grams", new Point(box.MinX, box.MaxY - 6), Canvas.TextMm, bold: true);
-            canvas.Fitted($"left and right within a tenth of each other{((n.SoftPerSideGrams ?? n.HardPerSideGrams) is { } g ? $", each about {Shown.Number(g, 1)} g" : "")}; the edge wanders to the side that lost less", new Point(box.MinX + 28, box.MaxY - 6), width - 28, CardRows.NoteMm);
+            var drawn = canvas.Text("Tally, grams", new Point(box.MinX, box.MaxY - 6), Canvas.TextMm, bold: true);
+            canvas.Fitted($"left and right within a tenth of each other{((n.SoftPerSideGrams ?? n.HardPerSideGrams) is { } g ? $", each about {Shown.Number(g, 1)} g" : "")}; the edge wanders to the side that lost less", new Point(drawn.MaxX + 3, box.MaxY - 6), box.MaxX - drawn.MaxX - 3, CardRows.NoteMm);
             for (var i = 0; i < heads.Length; i++) canvas.Text(heads[i], new Point(box.MinX + (at[i] * width), box.MaxY - 12), Canvas.SmallMm);
             for (var k = 0; k < TallyPieces; k++)
             {

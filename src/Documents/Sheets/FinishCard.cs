@@ -99,8 +99,8 @@ public static class FinishCard
         string[] heads = ["belt or paper", "pieces", "grams before", "grams after", "minutes", "belts"];
         return new FlowRow(13 + (LogLines * 9), (canvas, box) =>
         {
-            canvas.Text("For the log", new Point(box.MinX, box.MaxY - 6), Canvas.TextMm, bold: true);
-            canvas.Fitted("from three batches on the times above are your own: tangwright finish --ground, or the page of the finish", new Point(box.MinX + 24, box.MaxY - 6), width - 24, NoteMm);
+            var drawn = canvas.Text("For the log", new Point(box.MinX, box.MaxY - 6), Canvas.TextMm, bold: true);
+            canvas.Fitted("from three batches on the times above are your own: tangwright finish --ground, or the page of the finish", new Point(drawn.MaxX + 3, box.MaxY - 6), box.MaxX - drawn.MaxX - 3, NoteMm);
             for (var i = 0; i < heads.Length; i++) canvas.Text(heads[i], new Point(box.MinX + (at[i] * width), box.MaxY - 11), Canvas.SmallMm);
             for (var k = 0; k <= LogLines; k++)
             {

@@ -40,7 +40,7 @@ public static class RoughCutCard
         string Size(double mm) => FigureText.Size(Length.OfMm(mm), request.Units, brief: true);
         var blank = $"{char.ToUpperInvariant(p.Saw.Name[0])}{p.Saw.Name[1..]}; blank {Size(p.Blank.Box.Width)} × {Size(p.Blank.Box.Height)}, {Size(request.Results.Plan.Stock.Thickness.Mm)} thick.";
         return p.Cuts.IsEmpty
-            ? $"{blank} No saw cut saves more grinding than it costs: grind from the rectangle."
+            ? $"{blank} {RoughCutPlan.NoCut}"
             : $"{blank} Scribe every line on the whole blank first, measured from the black corner. Then cut in order, in the waste, outside the line.";
     }
 
@@ -107,7 +107,7 @@ public static class RoughCutCard
     private static string All(double minutes, double low, double high) => $"{RoughCutWords.Minutes(minutes)} ({Shown.Number(low, 0)} to {Shown.Number(high, 0)})";
 
     private static IEnumerable<FlowRow> Lines(SheetRequest request, RoughCutPlan p, double width)
-        => p.Notes.Concat(p.Hollows.Where(h => h.IsWorthMore).Select(h => $"A hollow stays for the grinder: {RoughCutWords.Hollow(h, request.Units)}.")).Select(line => new FlowRow(
+        => p.Notes.Where(t => t != RoughCutPlan.NoCut).Concat(p.Hollows.Where(h => h.IsWorthMore).Select(h => $"A hollow stays for the grinder: {RoughCutWords.Hollow(h, request.Units)}.")).Select(line => new FlowRow(
             TextSpace.WrappedMm(line, width - 5, NoteMm) + 0.8,
             (canvas, box) =>
             {

@@ -58,8 +58,6 @@ public sealed record RoughCutsShown(
 /// <summary>The page of rough cuts.</summary>
 public static class DeskRoughCuts
 {
-    private const string NoCut = "No saw cut saves more grinding than it costs: grind from the rectangle.";
-
     /// <summary>Saws of the shop, for the choice.</summary>
     public static ImmutableArray<string> Saws(PlanOnDesk desk) => [.. desk.Results.Shop.Saws.Select(s => s.Name).Distinct()];
 
@@ -92,7 +90,7 @@ public static class DeskRoughCuts
         var count = p.Cuts.Length == 1 ? "One cut" : $"{p.Cuts.Length} cuts";
         var saved = p.SavedMinutes >= 0 ? $"save {RoughCutWords.Minutes(p.SavedMinutes)}" : $"cost {RoughCutWords.Minutes(-p.SavedMinutes)}";
         return new RoughCutsShown(
-            p.Cuts.IsEmpty ? NoCut : $"{count} with the {p.Saw.Name} {(p.Cuts.Length == 1 ? saved.Replace("save", "saves", StringComparison.Ordinal).Replace("cost", "costs", StringComparison.Ordinal) : saved)} a piece and {(p.Cuts.Length == 1 ? "takes" : "take")} {StockWords.Percent(p.TakenShare)} of the waste off.",
+            p.Cuts.IsEmpty ? RoughCutPlan.NoCut : $"{count} with the {p.Saw.Name} {(p.Cuts.Length == 1 ? saved.Replace("save", "saves", StringComparison.Ordinal).Replace("cost", "costs", StringComparison.Ordinal) : saved)} a piece and {(p.Cuts.Length == 1 ? "takes" : "take")} {StockWords.Percent(p.TakenShare)} of the waste off.",
             DrawnSheet.Of(RoughCutPicture.Of(r, p), $"Blank with {p.Cuts.Length} cuts").Svg,
             p.BladeSays,
             [.. p.Reliefs.Select(h => RoughCutText.Relief(h, p.Blank, units))],
@@ -102,7 +100,7 @@ public static class DeskRoughCuts
                 Way("grind only", "", p.GrindOnly, p.GrindOnly.Minutes, p.GrindOnly.LowMinutes, p.GrindOnly.HighMinutes),
             ],
             [.. p.Hollows.Select(h => RoughCutWords.Hollow(h, units))],
-            [.. p.Notes.Where(t => !p.Cuts.IsEmpty || !t.StartsWith(NoCut, StringComparison.Ordinal))],
+            [.. p.Notes.Where(t => t != RoughCutPlan.NoCut)],
             $"Stations from the {widths.EndWords}; good within {Size(widths.Tolerance)} either way.",
             [.. widths.Stations.Select(s => new WidthShown(Size(s.FromEnd), Size(s.Width), Size(s.Least), Size(s.Most)))],
             widths.Mass is { } m ? $"Profiled it weighs {FigureText.Weight(m, units)}{(widths.MassBand is { } b ? $", {FigureText.Weight(b, units)} more or less" : "")}{(widths.DrilledMass is { } d ? $"; with its holes {FigureText.Weight(d, units)}" : "")}." : "",
