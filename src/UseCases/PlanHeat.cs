@@ -145,6 +145,12 @@ public static class PlanHeat
         });
         w.Number("martensite_begins_c", p.Critical.MartensiteBegins?.Celsius);
         w.Number("ideal_diameter_mm", p.Hardens?.Ideal?.Mm);
+        w.List("end_quench", EndQuench(p), e =>
+        {
+            w.Number("from_end_mm", e.Mm);
+            w.Number("hrc", e.Hrc);
+        });
+        w.Number("martensite_rate_c_per_s", MartensiteRate(p));
         w.Number("needed_low_mm", p.Hardens?.Needed?.Least.Mm);
         w.Number("needed_high_mm", p.Hardens?.Needed?.Most.Mm);
         w.List("stations", p.Hardens?.At ?? [], s =>
@@ -217,6 +223,16 @@ public static class PlanHeat
         w.List("steels_that_would", a.OtherSteels, s => w.WriteString("steel", s));
         w.List("remarks", p.Remarks, r => w.WriteString("remark", r));
     });
+
+    // hardness along an end-quenched bar of the same steel; none where the formulas do not hold
+    private static IEnumerable<(double Mm, double Hrc)> EndQuench(HeatPlan p)
+        => p.Hardens?.Ideal is { } ideal && InSolution.Of(p.Subject.Steel) is { } x
+            ? JominyHardness.DistancesMm.Zip(JominyHardness.Along(InitialHardness.Hrc(x.CarbonPercent), ideal.Mm))
+            : [];
+
+    // a second opinion on the slowest cooling that hardens, for steel up to half a per cent of carbon
+    private static double? MartensiteRate(HeatPlan p)
+        => p.Subject.Steel.Chemistry is { IsLowAlloy: true, CarbonPercent: <= 0.5 } bar ? MaynierRates.MartensiteCPerSecond(bar, MaynierRates.SoakCelsius(p.At.Celsius, Math.Max(1, p.SoakMinutes.LowMinutes) / 60)) : null;
 
     private static void Hrc(Utf8JsonWriter w, Estimate<double>? e)
     {

@@ -5,7 +5,7 @@ namespace Tangwright.Core;
 
 /// <summary>Hardness after a temper from the table printed for the grade, moved to other times by the figure of Hollomon and Jaffe.</summary>
 /// <remarks>Rows of the same temperature and time are averaged; half of what lies between them goes into the band.</remarks>
-[Formula("hardness after a temper from the printed table of the grade, HRC", "hollomon-jaffe-1945", "Between the rows of the table and up to 25 °C beyond them, never across a gap of more than 120 °C; ±1 HRC and half the spread of the rows")]
+[Formula("hardness after a temper from the printed table of the grade, HRC", "hollomon-jaffe-1945", "Between the rows of the table and up to 25 °C beyond them, never across a gap of more than 120 °C; ±1 HRC and half the spread of the rows; of two rows alone a straight line across up to 200 °C, ±2.5 HRC (common practice)")]
 public static class TemperByTable
 {
     /// <summary>How far a table may be off, HRC.</summary>
@@ -18,7 +18,10 @@ public static class TemperByTable
     public const double MostGapC = 120;
 
     /// <summary>Fewest temperatures that make a table.</summary>
-    public const int FewestRows = 3;
+    public const int FewestRows = 2;
+
+    /// <summary>How far a line between two rows alone may be off, HRC, and how wide it goes, °C.</summary>
+    public const double TwoRowsBandHrc = 2.5, TwoRowsGapC = 200;
 
     /// <summary>Hardness with its band; null where the table says nothing.</summary>
     /// <param name="table">Rows of the grade.</param>
@@ -32,7 +35,8 @@ public static class TemperByTable
         var i = 1;
         while (i < rows.Length - 1 && figure > rows[i].Figure) i++;
         var (a, b) = (rows[i - 1], rows[i]);
-        if (b.At.Celsius - a.At.Celsius > MostGapC) return null;
+        var isLine = rows.Length == 2;
+        if (b.At.Celsius - a.At.Celsius > (isLine ? TwoRowsGapC : MostGapC)) return null;
 
         // the temperature that would do the same in the time of the rows
         var same = HollomonJaffe.At(figure, figure < a.Figure ? a.Hours : b.Hours).Celsius;
@@ -41,8 +45,8 @@ public static class TemperByTable
         var share = (figure - a.Figure) / (b.Figure - a.Figure);
         var value = a.Hrc + (share * (b.Hrc - a.Hrc));
         var near = Math.Clamp(share, 0, 1);
-        var band = BandHrc + (a.HalfSpreadHrc * (1 - near)) + (b.HalfSpreadHrc * near) + (beyond > 0 ? Math.Abs(value - (share < 0 ? a.Hrc : b.Hrc)) : 0);
-        return new Estimate<double>(value, value - band, value + band, near >= 1 ? b.SourceKeys : near <= 0 || a.SourceKeys == b.SourceKeys ? a.SourceKeys : string.Join(", ", a.SourceKeys.Split(", ").Union(b.SourceKeys.Split(", "))), beyond > 0 ? $"{Shown.Number(beyond, 0)} °C beyond the table" : "");
+        var band = (isLine ? TwoRowsBandHrc : BandHrc) + (a.HalfSpreadHrc * (1 - near)) + (b.HalfSpreadHrc * near) + (beyond > 0 ? Math.Abs(value - (share < 0 ? a.Hrc : b.Hrc)) : 0);
+        return new Estimate<double>(value, value - band, value + band, near >= 1 ? b.SourceKeys : near <= 0 || a.SourceKeys == b.SourceKeys ? a.SourceKeys : string.Join(", ", a.SourceKeys.Split(", ").Union(b.SourceKeys.Split(", "))), string.Join("; ", new[] { isLine ? "a straight line between the only two printed points" : "", beyond > 0 ? $"{Shown.Number(beyond, 0)} °C beyond the table" : "" }.Where(t => t.Length > 0)));
     }
 
     /// <summary>Whether there are temperatures enough to make a table.</summary>
