@@ -49,6 +49,7 @@ public sealed partial class DocumentedCommands : IDisposable
         var stock = ProgramRun.Of(_scratch.Folder, "stock", "kitchen-knife.plan.toml", "--good", "3", "--yield", "88%", "--json").Out;
         var roughcut = ProgramRun.Of(_scratch.Folder, "roughcut", _scratch.PutExample("skeleton-knife"), "--cuts", "2", "--json").Out;
         var bevels = ProgramRun.Of(_scratch.Folder, "bevels", "paring-knife.plan.toml", "--stations", "2", "--measured-thickness", "1.57 mm", "--wheel", "8 in", "--json").Out;
+        var heat = ProgramRun.Of(_scratch.Folder, "heat", "--steel", "8670", "--thickness", "1/4 in", "--quenchant", "fast oil", "--harden", "1500 F", "--temper", "450 F", "--json").Out;
         var finish = ProgramRun.Of(_scratch.Folder, "finish", "kitchen-knife.plan.toml", "--last", "P400", "--tempered", "190 C", "--json").Out;
         var balance = ProgramRun.Of(_scratch.Folder, "balance", "kitchen-knife.plan.toml", "--to", "10", "--weight", "160 g", "--levers", "tang-taper,scales", "--json").Out;
         var program = ProgramRun.Of(_scratch.Folder, "program", "skeleton-knife.plan.toml", "--out", "knife.ngc", "--json").Out;
@@ -131,6 +132,12 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {finish}```
+            ## `heat` of a quarter inch of 8670 in fast oil
+
+            `verdict` is `hardens through`, `marginal`, `will not harden` or `not known`; the worse of two methods, marginal where they disagree. `stations` are the thicknesses in the quench, edge first; `soft_share` is pearlite, bainite and ferrite, `austenite_share` what is left at 25 °C. `set_c` is what the oven is set to, its error counted in; `heat_up_…` is before the soak begins. `end_quench` is hardness along an end-quenched bar (ASTM A255), `martensite_rate_c_per_s` a second opinion for steel up to 0.5 % carbon; both are left out where they do not hold. `bath` is there when the volume is known and the weight of a piece. `temper` is for the hardness wanted, `at_temper` for the temperature asked for.
+
+            ```json
+            {heat}```
             ## `balance` of the kitchen knife to 10 mm and 160 g, by the tang and the scales
 
             Each lever by itself: `value` alone brings the balance there when `reaches` is true, else it comes nearest within `least` and `most`. `mass_g_per_unit` and `balance_mm_per_unit` are for one more mm, or gram, of it; the ones per 1/64 in are `null` for a weight. `together` is the least change of all of them that meets what is wanted; both `then` are the true figures.
