@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using Tangwright.Core;
 using Tangwright.Documents;
-using Tangwright.Foundation;
 using Tangwright.Formats;
+using Tangwright.Foundation;
 using Tangwright.Inputs;
 
 namespace Tangwright.UseCases;
