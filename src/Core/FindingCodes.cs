@@ -141,6 +141,9 @@ public static class FindingCodes
     /// <summary>The hardness wanted needs a temper at which the steel is not tempered.</summary>
     public const string HeatTrough = "heat.trough";
 
+    /// <summary>The temper planned is not for the hardness wanted.</summary>
+    public const string TemperMisses = "heat.temper-misses";
+
     /// <summary>The hardness wanted cannot be had by tempering.</summary>
     public const string HardnessOutOfReach = "heat.hardness-out-of-reach";
 
@@ -262,6 +265,7 @@ public static class FindingCodes
             new(OvenTooSmall, Severity.Warning, "The piece does not go into the hardening oven."),
             new(QuenchantUnknown, Severity.Note, "The quenchant has no file, so it cannot be said whether the steel hardens."),
             new(HeatTrough, Severity.Warning, "The hardness wanted needs a temper at which the steel is less tough than above and below."),
+            new(TemperMisses, Severity.Warning, "The temper the plan names leaves another hardness than the plan wants."),
             new(HardnessOutOfReach, Severity.Warning, "The hardness wanted is harder than the coldest temper leaves, or softer than is known of the steel."),
             new(SteelUnknown, Severity.Warning, "There is no file for the steel: masses are left out."),
             new(StockWidthTolerance, Severity.Note, "A bar at the least width its product standard allows would not hold the piece."),

@@ -22,7 +22,7 @@ public static class WorkUp
         var stages = StageWeights.Of(plan, holes, piece, bench, steel);
         var striking = Striking.Of(plan, stages[^1], steel);
         var drilling = DrillPlan.Of(plan, shop, steel, holes, bench);
-        var order = OrderOfWork.Of(plan, shop, holes, drilling);
+        var order = OrderOfWork.Of(plan, shop, holes, drilling, steel);
         var results = new Results(plan, shop, steel, holes, piece, outline, stages, striking, bench, order, []) { Drilling = drilling, Measured = reports };
         return results with { Findings = AllFindings.Of(results) };
     }

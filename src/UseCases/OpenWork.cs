@@ -57,8 +57,11 @@ public static class OpenWork
     internal static Checked<ShopSteel> ShopAndSteel(string steelName, string? shopPath)
         => FindShop("", shopPath).Then(shop => FindSteel(steelName, shop.Folder).Then(steel => Checked<ShopSteel>.Good(new ShopSteel(shop.Shop, steel.Steel, steel.Steel is null ? SteelList.BuiltIn.Nearest(steelName) : null))));
 
-    private static Checked<OpenedWork> With(Plan plan, string planPath, FoundShop shop)
-        => FindSteel(plan.Stock.Steel, shop.Folder).Then(steel => MeasuredBeside.Read(planPath).Then(measured => GrindingLogBeside.Read(shop.Folder).Then(log => HardnessLogBeside.Read(shop.Folder).Then(readings => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan, shop.Shop with { GrindingLog = log.Entries, HardnessLog = readings.Entries }, shop.Words, steel.Steel) { Measured = measured, LogFolder = shop.Folder })))));
+    private static Checked<OpenedWork> With(Plan named, string planPath, FoundShop shop)
+    {
+        var plan = named.Heat?.Quenchant is { Medium: null } q ? named with { Heat = named.Heat with { Quenchant = q with { Medium = shop.Shop.KnownMedia.FirstOrDefault(m => m.IsCalled(q.Name)) } } } : named;
+        return FindSteel(plan.Stock.Steel, shop.Folder).Then(steel => MeasuredBeside.Read(planPath).Then(measured => GrindingLogBeside.Read(shop.Folder).Then(log => HardnessLogBeside.Read(shop.Folder).Then(readings => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan, shop.Shop with { GrindingLog = log.Entries, HardnessLog = readings.Entries }, shop.Words, steel.Steel) { Measured = measured, LogFolder = shop.Folder })))));
+    }
 
     /// <summary>The plan's name without folder and ending, for naming what is made from it.</summary>
     public static string Stem(string planPath)
@@ -92,7 +95,20 @@ public static class OpenWork
         }
     }
 
-    private static Checked<FoundShop> FindShop(string planPath, string? named)
+    private static Checked<FoundShop> FindShop(string planPath, string? named) => ShopFile(planPath, named).Then(WithOwnMedia);
+
+    // quenchants of the shop's own folder, then of the person's, stand before those that come with the program
+    private static Checked<FoundShop> WithOwnMedia(FoundShop found)
+    {
+        var own = OwnFiles(found.Folder, "quenchants", QuenchReader.Read);
+        if (!own.IsGood) return Checked<FoundShop>.Bad(own.Faults);
+        if (own.Value.Length == 0) return Checked<FoundShop>.Good(found);
+        var list = new QuenchList(own.Value.Concat(QuenchList.BuiltIn.All));
+        var quenchant = found.Shop.Quenchant is { } q ? q with { Medium = list.Find(q.Name) } : null;
+        return Checked<FoundShop>.Good(found with { Shop = found.Shop with { KnownMedia = list.All, Quenchant = quenchant } });
+    }
+
+    private static Checked<FoundShop> ShopFile(string planPath, string? named)
     {
         var folder = System.IO.Path.GetDirectoryName(planPath) ?? "";
         foreach (var (path, words) in named is not null ? [(named, "the shop file named: " + named)] : ShopPlaces(planPath))
@@ -118,21 +134,24 @@ public static class OpenWork
         return [.. (own.IsGood ? own.Value.All : []).Concat(SteelList.BuiltIn.All).Select(s => s.Name).Distinct(StringComparer.OrdinalIgnoreCase)];
     }
 
-    private static Checked<SteelList> OwnSteels(string shopFolder)
+    private static Checked<SteelList> OwnSteels(string shopFolder) => OwnFiles(shopFolder, "steels", (text, file) => SteelReader.Read(text, file)).Then(own => Checked<SteelList>.Good(new SteelList(own)));
+
+    private static Checked<T[]> OwnFiles<T>(string shopFolder, string kind, Func<string, string, Checked<T>> reader)
+        where T : class
     {
-        var own = new List<Steel>();
-        foreach (var folder in new[] { System.IO.Path.Combine(shopFolder, "steels"), System.IO.Path.Combine(ProgramData.OwnFolder, "steels") })
+        var own = new List<T>();
+        foreach (var folder in new[] { System.IO.Path.Combine(shopFolder, kind), System.IO.Path.Combine(ProgramData.OwnFolder, kind) })
         {
             if (!System.IO.Directory.Exists(folder)) continue;
             foreach (var file in System.IO.Directory.EnumerateFiles(folder, "*.toml").Order(StringComparer.Ordinal))
             {
-                var read = TextFile.Read(file).Then(text => SteelReader.Read(text, file));
-                if (!read.IsGood) return Checked<SteelList>.Bad(read.Faults);
+                var read = TextFile.Read(file).Then(text => reader(text, file));
+                if (!read.IsGood) return Checked<T[]>.Bad(read.Faults);
                 own.Add(read.Value);
             }
         }
 
-        return Checked<SteelList>.Good(new SteelList(own));
+        return Checked<T[]>.Good([.. own]);
     }
 
     private sealed record FoundShop(Shop Shop, string Words, string Folder);

@@ -98,7 +98,7 @@ public static class PlanHeat
             HoldMinutes = One("hold", q.Hold, QuantityText.Minutes) ?? wish.HoldMinutes,
             SubZero = One("sub-zero", q.SubZero, QuantityText.Temperature) ?? wish.SubZero,
             Tempers = q.Tempers ?? wish.Tempers,
-            Quenchant = string.IsNullOrWhiteSpace(q.Quenchant) ? wish.Quenchant : new Quenchant(q.Quenchant.Trim(), null) { Medium = shop.KnownMedia.FirstOrDefault(m => Names(m, q.Quenchant.Trim())) },
+            Quenchant = string.IsNullOrWhiteSpace(q.Quenchant) ? wish.Quenchant : new Quenchant(q.Quenchant.Trim(), null) { Medium = shop.KnownMedia.FirstOrDefault(m => m.IsCalled(q.Quenchant.Trim())) },
         };
         if (asked.Harden is { } h && h.Celsius is not (>= 680 and <= 1250)) faults.Add(Fault.OfFile("harden", $"{Shown.Both(h)} is no hardening temperature", "write it between 680 C and 1250 C"));
         if (asked.Temper is { } t && t.Celsius is not (>= 80 and <= 700)) faults.Add(Fault.OfFile("temper", $"{Shown.Both(t)} is no tempering temperature", "write it between 80 C and 700 C"));
@@ -110,8 +110,6 @@ public static class PlanHeat
     }
 
     private sealed record Asked(HeatWish Wish, HardnessBand? Wanted);
-
-    private static bool Names(QuenchMedium m, string name) => string.Equals(m.Name, name, StringComparison.OrdinalIgnoreCase) || m.OtherNames.Any(o => string.Equals(o, name, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The same as JSON; names are stable between versions.</summary>
     public static string Json(HeatAnswer a) => JsonText.Of(w =>
@@ -147,6 +145,12 @@ public static class PlanHeat
         });
         w.Number("martensite_begins_c", p.Critical.MartensiteBegins?.Celsius);
         w.Number("ideal_diameter_mm", p.Hardens?.Ideal?.Mm);
+        w.List("end_quench", EndQuench(p), e =>
+        {
+            w.Number("from_end_mm", e.Mm);
+            w.Number("hrc", e.Hrc);
+        });
+        w.Number("martensite_rate_c_per_s", MartensiteRate(p));
         w.Number("needed_low_mm", p.Hardens?.Needed?.Least.Mm);
         w.Number("needed_high_mm", p.Hardens?.Needed?.Most.Mm);
         w.List("stations", p.Hardens?.At ?? [], s =>
@@ -219,6 +223,16 @@ public static class PlanHeat
         w.List("steels_that_would", a.OtherSteels, s => w.WriteString("steel", s));
         w.List("remarks", p.Remarks, r => w.WriteString("remark", r));
     });
+
+    // hardness along an end-quenched bar of the same steel; none where the formulas do not hold
+    private static IEnumerable<(double Mm, double Hrc)> EndQuench(HeatPlan p)
+        => p.Hardens?.Ideal is { } ideal && InSolution.Of(p.Subject.Steel) is { } x
+            ? JominyHardness.DistancesMm.Zip(JominyHardness.Along(InitialHardness.Hrc(x.CarbonPercent), ideal.Mm))
+            : [];
+
+    // a second opinion on the slowest cooling that hardens, for steel up to half a per cent of carbon
+    private static double? MartensiteRate(HeatPlan p)
+        => p.Subject.Steel.Chemistry is { IsLowAlloy: true, CarbonPercent: <= 0.5 } bar ? MaynierRates.MartensiteCPerSecond(bar, MaynierRates.SoakCelsius(p.At.Celsius, Math.Max(1, p.SoakMinutes.LowMinutes) / 60)) : null;
 
     private static void Hrc(Utf8JsonWriter w, Estimate<double>? e)
     {

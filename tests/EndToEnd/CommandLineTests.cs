@@ -69,7 +69,7 @@ public sealed class CommandLineTests : IDisposable
         var second = ProgramRun.Of(_scratch.Folder, "packet", plan, "--date", "2026-03-31", "--out", "second");
         Assert.True(first.Exit is 0 or 1, first.Error);
         Assert.Equal(first.Exit, second.Exit);
-        string[] expected = [.. new[] { "figures.json", "holes.csv", "layout.csv", "outline.dxf", "outline.svg", "packet.pdf", "readout.csv", "template.pdf" }.Concat(Programs(example)).Order(StringComparer.Ordinal)];
+        string[] expected = [.. new[] { "figures.json", "furnace.csv", "holes.csv", "layout.csv", "outline.dxf", "outline.svg", "packet.pdf", "readout.csv", "template.pdf" }.Concat(Programs(example)).Order(StringComparer.Ordinal)];
         Assert.Equal(expected, System.IO.Directory.GetFiles(_scratch.Path("first")).Select(f => System.IO.Path.GetFileName(f)!).Order());
         foreach (var f in expected) Assert.Equal(System.IO.File.ReadAllBytes(_scratch.Path("first", f)), System.IO.File.ReadAllBytes(_scratch.Path("second", f)));
         Assert.Equal(ProgramRun.Of(_scratch.Folder, "figures", plan, "--json").Out, System.IO.File.ReadAllText(_scratch.Path("first", "figures.json")));

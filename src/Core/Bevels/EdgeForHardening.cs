@@ -30,7 +30,9 @@ public static class EdgeForHardening
     {
         if (r.Plan.Bevel is not { } bevel) return null;
         var stainless = CuttingSpeeds.GroupOf(r.Steel).Contains("stainless", StringComparison.Ordinal);
-        var (at, minutes) = (Temperature.OfCelsius(stainless ? 1060 : 815), stainless ? 20.0 : 10);
+        var cycle = r.Steel?.Heat.Hardening;
+        var (at, minutes) = (r.Plan.Heat?.Harden ?? cycle?.Middle ?? Temperature.OfCelsius(stainless ? 1060 : 815), r.Plan.Heat?.SoakMinutes ?? cycle?.SoakToMinutes ?? (stainless ? 20.0 : 10));
+        isProtected |= r.Shop.Oven is { Guard: not SkinGuard.None };
         var quench = r.Shop.Quenchant?.Name ?? "";
         var isMild = quench.Contains("plate", StringComparison.OrdinalIgnoreCase) || quench.Contains("air", StringComparison.OrdinalIgnoreCase);
         var stock = r.Plan.Stock.Thickness.Mm;

@@ -27,4 +27,14 @@ public readonly record struct HardnessBias(int Readings, double MeanHrc, double 
         var sure = (1 / (PriorSdHrc * PriorSdHrc)) + (offs.Length / (TesterSdHrc * TesterSdHrc));
         return new HardnessBias(offs.Length, sum / (TesterSdHrc * TesterSdHrc) / sure, Math.Sqrt(1 / sure));
     }
+
+    /// <summary>A prediction moved by what the readings say; once there are some, their band counts when it is the narrower.</summary>
+    /// <param name="predicted">Hardness predicted, HRC; null stays null.</param>
+    public Estimate<double>? Shifted(Estimate<double>? predicted)
+    {
+        if (predicted is not { } e || Readings == 0) return predicted;
+        var reach = Math.Sqrt((SdHrc * SdHrc) + (TesterSdHrc * TesterSdHrc));
+        var value = e.Value + MeanHrc;
+        return e with { Value = value, Low = value - Math.Min(e.Value - e.Low, reach), High = value + Math.Min(e.High - e.Value, reach) };
+    }
 }

@@ -100,7 +100,7 @@ public sealed record HeatPlan(
 
     /// <summary>Whether it hardens; null without a known quenchant.</summary>
     public static Hardens? Quench(HeatSubject s, Temperature at)
-        => QuenchantOf(s) is { Medium: { } medium } quenchant ? Core.Hardens.Of(s.Steel, s.Stations, medium, at, BathAt(quenchant)) : null;
+        => QuenchantOf(s) is { Medium: { } medium } quenchant ? WholeSection.Of(s.Steel, Core.Hardens.Of(s.Steel, s.Stations, medium, at, BathAt(quenchant))) : null;
 
     private static HeatUp HotUp(HeatSubject s, Temperature at)
     {

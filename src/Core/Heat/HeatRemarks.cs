@@ -26,6 +26,9 @@ internal static class HeatRemarks
         if (s.Steel.Heat.Normalise is not null && !OvenSteps.NeedsNormalising(s.Condition)) all.Add($"Soft bar as delivered is not normalised again; forged, hot rolled or coarse bar is: {Shown.Both(s.Steel.Heat.Normalise.Value)}, still air ({SourceTag.CommonPractice}).");
         if (hardens?.Medium.Kind == QuenchKind.Water && cycle.CooledIn == CooledIn.Oil) all.Add("Water is faster than this grade asks for: thin edges crack.");
         if (!s.Steel.Chemistry!.Value.IsLowAlloy) all.Add("What stays austenite in such a steel cannot be predicted: too hot a soak leaves more, a cold bath within the hour turns some of it (1 to 2 HRC for stainless strip by its maker's guide).");
+        all.AddRange(s.Steel.Cautions);
+        if (InSolution.Of(s.Steel) is { } x && s.Steel.Chemistry.Value.IsLowAlloy) all.Add($"Out of the quench under {Shown.Number(HalfMartensiteHardness.Hrc(x.CarbonPercent), 0)} HRC it is not even half hardened: the whole load goes in again, a normalising before it.");
+        if (!s.Steel.Chemistry.Value.IsLowAlloy && s.Shop.Oven is { Guard: SkinGuard.None }) all.Add("The shop file names nothing that keeps air from it (guard of the oven): at such heat it wants foil or a protective gas.");
         all.Add("How it warps cannot be predicted: hang it straight, quench point or edge first and upright, and straighten while it is still warm.");
         return all.ToImmutable();
     }

@@ -8,7 +8,12 @@ namespace Tangwright.Core;
 public static class OrderOfWork
 {
     /// <summary>The steps, numbered from 1.</summary>
-    public static ImmutableArray<WorkStep> Of(Plan plan, Shop shop, ImmutableArray<PlacedHole> holes, DrillPlan drilling)
+    /// <param name="plan">The plan.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="holes">All holes.</param>
+    /// <param name="drilling">What each hole takes.</param>
+    /// <param name="steel">The steel, whose heat has sheets of its own when its hardening is known; null when the steel is not.</param>
+    public static ImmutableArray<WorkStep> Of(Plan plan, Shop shop, ImmutableArray<PlacedHole> holes, DrillPlan drilling, Steel? steel = null)
     {
         var bench = BenchEdges.Of(plan, shop);
         var steps = new Steps();
@@ -27,7 +32,7 @@ public static class OrderOfWork
         }
 
         BeforeHeat(steps, plan, holes);
-        Heat(steps, plan, shop);
+        Heat(steps, plan, shop, steel is { Heat.Hardening: not null });
         AfterHeat(steps, plan, holes);
         return steps.Numbered();
     }
@@ -110,15 +115,16 @@ public static class OrderOfWork
         steps.Add("Stop and check before heat", "", holes.IsEmpty ? "cover" : "holes", gate, OrderRules.Gate);
     }
 
-    private static void Heat(Steps steps, Plan plan, Shop shop)
+    private static void Heat(Steps steps, Plan plan, Shop shop, bool hasSheets)
     {
         var oven = shop.Oven?.Name ?? "";
-        var quench = shop.Quenchant is { } q ? $", quench in {q.Name}" : ", quench as the steel asks";
-        steps.Add($"Harden{quench}", oven, "cautions", "", OrderRules.Harden);
-        steps.Add("Straighten while still warm, gloves on", "", "cautions", "", OrderRules.StraightenWarm);
-        steps.Add("Temper within the hour", shop.TemperOven?.Name ?? oven, "cautions", "", OrderRules.TemperSoon);
+        var quench = (plan.Heat?.Quenchant ?? shop.Quenchant) is { } q ? $", quench in {q.Name}" : ", quench as the steel asks";
+        steps.Add($"Harden{quench}", oven, hasSheets ? "run" : "cautions", "", OrderRules.Harden);
+        steps.Add("Straighten while still warm, gloves on", "", hasSheets ? "straightening" : "cautions", "", OrderRules.StraightenWarm);
+        if (plan.Heat?.SubZero is { } cold) steps.Add($"Cool on to {Shown.Both(cold)} within the hour, then temper", "", hasSheets ? "run" : "cautions", "", OrderRules.Cold);
+        steps.Add("Temper within the hour", shop.TemperOven?.Name ?? oven, hasSheets ? "temper" : "cautions", "", OrderRules.TemperSoon);
         var wanted = plan.Target.Hardness is { } h ? $"{Shown.Trimmed(h.LowHrc, 1)} to {Shown.Trimmed(h.HighHrc, 1)} HRC" : "";
-        steps.Add("Check hardness and straightness", "", "cover", wanted, OrderRules.Check);
+        steps.Add("Check hardness and straightness", "", hasSheets ? "hardness" : "cover", wanted, OrderRules.Check);
     }
 
     private static void AfterHeat(Steps steps, Plan plan, ImmutableArray<PlacedHole> holes)

@@ -19,6 +19,8 @@ internal static class OrderRules
     public const string Harden = "The soft work is done; from here on the piece can only be ground.";
     public const string StraightenWarm = "For a short while after the quench the steel still gives; cold and untempered it snaps.";
     public const string TemperSoon = "As quenched it is like glass and can crack by itself: within the hour, not tomorrow.";
+    public const string Cold = "Austenite that stays turns on cooling only, and less of it the longer the piece waits.";
+
     public const string Check = "A soft piece found now is hardened again; found after the finish it is scrap.";
     public const string FinishHard = "The edge comes to its thickness now that the quench cannot wave it any more.";
     public const string Etch = "Marks are made on the finished surface, neutralised and oiled, and before the handle covers the tang.";

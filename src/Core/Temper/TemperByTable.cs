@@ -5,7 +5,7 @@ namespace Tangwright.Core;
 
 /// <summary>Hardness after a temper from the table printed for the grade, moved to other times by the figure of Hollomon and Jaffe.</summary>
 /// <remarks>Rows of the same temperature and time are averaged; half of what lies between them goes into the band.</remarks>
-[Formula("hardness after a temper from the printed table of the grade, HRC", "hollomon-jaffe-1945", "Between the rows of the table and up to 25 °C beyond them, never across a gap of more than 120 °C; ±1 HRC and half the spread of the rows")]
+[Formula("hardness after a temper from the printed table of the grade, HRC", "hollomon-jaffe-1945", "Between the rows of the table and up to 25 °C beyond them, never across a gap of more than 120 °C; ±1 HRC and half the spread of the rows; of two rows alone a straight line across up to 200 °C, ±2.5 HRC (common practice)")]
 public static class TemperByTable
 {
     /// <summary>How far a table may be off, HRC.</summary>
@@ -18,7 +18,10 @@ public static class TemperByTable
     public const double MostGapC = 120;
 
     /// <summary>Fewest temperatures that make a table.</summary>
-    public const int FewestRows = 3;
+    public const int FewestRows = 2;
+
+    /// <summary>How far a line between two rows alone may be off, HRC, and how wide it goes, °C.</summary>
+    public const double TwoRowsBandHrc = 2.5, TwoRowsGapC = 200;
 
     /// <summary>Hardness with its band; null where the table says nothing.</summary>
     /// <param name="table">Rows of the grade.</param>
@@ -32,7 +35,8 @@ public static class TemperByTable
         var i = 1;
         while (i < rows.Length - 1 && figure > rows[i].Figure) i++;
         var (a, b) = (rows[i - 1], rows[i]);
-        if (b.At.Celsius - a.At.Celsius > MostGapC) return null;
+        var isLine = rows.Length == 2;
+        if (b.At.Celsius - a.At.Celsius > (isLine ? TwoRowsGapC : MostGapC)) return null;
 
         // the temperature that would do the same in the time of the rows
         var same = HollomonJaffe.At(figure, figure < a.Figure ? a.Hours : b.Hours).Celsius;
@@ -41,24 +45,49 @@ public static class TemperByTable
         var share = (figure - a.Figure) / (b.Figure - a.Figure);
         var value = a.Hrc + (share * (b.Hrc - a.Hrc));
         var near = Math.Clamp(share, 0, 1);
-        var band = BandHrc + (a.HalfSpreadHrc * (1 - near)) + (b.HalfSpreadHrc * near) + (beyond > 0 ? Math.Abs(value - (share < 0 ? a.Hrc : b.Hrc)) : 0);
-        return new Estimate<double>(value, value - band, value + band, string.Join(", ", (near <= 0 ? a.Sources : near >= 1 ? b.Sources : a.Sources.Concat(b.Sources)).Distinct()), beyond > 0 ? $"{Shown.Number(beyond, 0)} °C beyond the table" : "");
+        var band = (isLine ? TwoRowsBandHrc : BandHrc) + (a.HalfSpreadHrc * (1 - near)) + (b.HalfSpreadHrc * near) + (beyond > 0 ? Math.Abs(value - (share < 0 ? a.Hrc : b.Hrc)) : 0);
+        return new Estimate<double>(value, value - band, value + band, near >= 1 ? b.SourceKeys : near <= 0 || a.SourceKeys == b.SourceKeys ? a.SourceKeys : string.Join(", ", a.SourceKeys.Split(", ").Union(b.SourceKeys.Split(", "))), string.Join("; ", new[] { isLine ? "a straight line between the only two printed points" : "", beyond > 0 ? $"{Shown.Number(beyond, 0)} °C beyond the table" : "" }.Where(t => t.Length > 0)));
     }
 
-    /// <summary>Coldest and hottest steel the table speaks of for a time; null when it is no table.</summary>
+    /// <summary>Whether there are temperatures enough to make a table.</summary>
     /// <param name="table">Rows of the grade.</param>
-    /// <param name="hours">Time at heat in all, h.</param>
-    public static (Temperature Coldest, Temperature Hottest)? Reach(ImmutableArray<TemperPoint> table, double hours)
+    public static bool IsTable(ImmutableArray<TemperPoint> table)
     {
-        var rows = Rows(table);
-        return rows.Length < FewestRows ? null : (HollomonJaffe.At(rows[0].Figure, hours), HollomonJaffe.At(rows[^1].Figure, hours));
+        var count = 0;
+        for (var i = 0; i < table.Length; i++)
+        {
+            var isFirst = true;
+            for (var k = 0; k < i; k++) isFirst &= Math.Abs(table[k].At.Celsius - table[i].At.Celsius) > 0.5;
+            if (isFirst) count++;
+        }
+
+        return count >= FewestRows;
     }
 
-    private static ImmutableArray<Row> Rows(ImmutableArray<TemperPoint> table)
-        => [.. table
-            .GroupBy(p => (Math.Round(p.At.Celsius), p.HeldHours))
-            .Select(g => new Row(g.First().At, g.Key.HeldHours, HollomonJaffe.Of(g.First().At, g.Key.HeldHours), g.Average(p => p.HardnessHrc), 0.5 * (g.Max(p => p.HardnessHrc) - g.Min(p => p.HardnessHrc)), [.. g.Select(p => p.SourceKey).Distinct()]))
-            .OrderBy(r => r.Figure)];
+    // rows of one temperature and time made one, in the order of their figures
+    private static ReadOnlySpan<Row> Rows(ImmutableArray<TemperPoint> table)
+    {
+        var rows = new Row[table.Length];
+        var count = 0;
+        foreach (var p in table)
+        {
+            var i = 0;
+            while (i < count && (Math.Abs(rows[i].At.Celsius - p.At.Celsius) > 0.5 || rows[i].Hours != p.HeldHours)) i++;
+            rows[i] = i < count
+                ? rows[i] with { SumHrc = rows[i].SumHrc + p.HardnessHrc, Count = rows[i].Count + 1, LowHrc = Math.Min(rows[i].LowHrc, p.HardnessHrc), HighHrc = Math.Max(rows[i].HighHrc, p.HardnessHrc), SourceKeys = rows[i].SourceKeys == p.SourceKey ? p.SourceKey : rows[i].SourceKeys + ", " + p.SourceKey }
+                : new Row(p.At, p.HeldHours, HollomonJaffe.Of(p.At, p.HeldHours), p.HardnessHrc, 1, p.HardnessHrc, p.HardnessHrc, p.SourceKey);
+            if (i == count) count++;
+        }
 
-    private sealed record Row(Temperature At, double Hours, double Figure, double Hrc, double HalfSpreadHrc, ImmutableArray<string> Sources);
+        var merged = rows.AsSpan(0, count);
+        merged.Sort((a, b) => a.Figure.CompareTo(b.Figure));
+        return merged;
+    }
+
+    private readonly record struct Row(Temperature At, double Hours, double Figure, double SumHrc, int Count, double LowHrc, double HighHrc, string SourceKeys)
+    {
+        public double Hrc => SumHrc / Count;
+
+        public double HalfSpreadHrc => 0.5 * (HighHrc - LowHrc);
+    }
 }

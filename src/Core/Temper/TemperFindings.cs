@@ -9,7 +9,9 @@ public static class TemperFindings
     /// <summary>Hardness wanted in the trough, or out of reach.</summary>
     public static IEnumerable<Finding> Of(Results r)
     {
-        if (TemperPlan.Of(r) is not { Wanted: { } wanted, SetPoint: { } set } t) yield break;
+        if (TemperPlan.Of(r) is not { } t) yield break;
+        foreach (var f in Planned(t)) yield return f;
+        if (t is not { Wanted: { } wanted, SetPoint: { } set }) yield break;
         var source = t.Curve.IsEmpty ? t.AsQuenched?.SourceKey ?? SourceTag.FromMemory : t.Route == TemperRoute.Table ? string.Join(", ", t.Steel.Heat.TemperTable.Select(p => p.SourceKey).Distinct()) : "temper-regression";
         if (set.Verdict == TemperVerdict.Avoided && set.Avoided is { } avoided)
         {
@@ -43,6 +45,47 @@ public static class TemperFindings
                 Aims(set) is { Length: > 0 } aims ? aims : "another steel, or another hardness")
             {
                 Ways = Ways(set),
+            };
+        }
+    }
+
+    /// <summary>The temper the plan names: in the trough, or clearly not for the hardness wanted.</summary>
+    private static IEnumerable<Finding> Planned(TemperPlan t)
+    {
+        if (t.Planned is not { } planned) yield break;
+        var solved = t.SetPoint?.Steel is { } at ? new[] { new RemedyWay($"temper at {Shown.Both(at)}", [new WordSet("heat", "temper", $"{Shown.Number(at.Celsius, 0)} C")]) } : [];
+        if (t.Steel.Heat.Avoided.FirstOrDefault(a => planned.Celsius > a.From.Celsius && planned.Celsius < a.To.Celsius) is { } avoided)
+        {
+            var below = Temperature.OfCelsius(Math.Floor(avoided.From.Celsius - t.Oven.SwingC));
+            yield return new Finding(
+                FindingCodes.HeatTrough,
+                Severity.Warning,
+                "temper",
+                null,
+                $"The temper lies between {Shown.Both(avoided.From)} and {Shown.Both(avoided.To)}: {avoided.Why}.",
+                Shown.Both(planned),
+                $"no temper from {Shown.Both(avoided.From)} to {Shown.Both(avoided.To)}",
+                avoided.SourceKey,
+                $"temper at {Shown.Both(t.SetPoint?.Steel ?? below)}")
+            {
+                Ways = solved.Length > 0 ? [.. solved] : [new RemedyWay($"temper at {Shown.Both(below)}", [new WordSet("heat", "temper", $"{Shown.Number(below.Celsius, 0)} C")])],
+            };
+        }
+
+        if (t is { Wanted: { } wanted, PlannedGives: { } gives } && (gives.Low > wanted.HighHrc || gives.High < wanted.LowHrc))
+        {
+            yield return new Finding(
+                FindingCodes.TemperMisses,
+                Severity.Warning,
+                "temper",
+                null,
+                $"{t.Cycle.Count} × {Shown.Trimmed(t.Cycle.HoldHours, 1)} h at {Shown.Both(planned)} leave {t.Steel.Name} {(gives.Low > wanted.HighHrc ? "harder" : "softer")} than wanted.",
+                $"{Shown.Number(gives.Low, 1)} to {Shown.Number(gives.High, 1)} HRC",
+                Band(wanted),
+                gives.SourceKey,
+                solved.Length > 0 ? solved[0].Says : "another hardness, or go by test pieces")
+            {
+                Ways = [.. solved],
             };
         }
     }

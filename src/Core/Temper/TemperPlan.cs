@@ -47,6 +47,24 @@ public sealed record TemperPlan(
     /// <summary>Swing to either side of a kitchen oven, °C: one was seen to go from 190 to 224 °C.</summary>
     public const double KitchenSwingC = 17;
 
+    /// <summary>Temperature of the last temper as the plan says it; null when it does not.</summary>
+    public Temperature? Planned { get; init; }
+
+    /// <summary>What the planned temper gives, the shop's own readings counted in, HRC; null without one or when not known.</summary>
+    public Estimate<double>? PlannedGives { get; init; }
+
+    /// <summary>What the oven is set to: for the planned temper, else for the hardness wanted; null when there is neither.</summary>
+    public Temperature? Set => Planned is { } p ? Temperature.OfCelsius(p.Celsius + (Oven.ReadsHighByC ?? 0)) : SetPoint?.Set;
+
+    /// <summary>Temperature of the steel: planned, else for the hardness wanted; null when there is neither.</summary>
+    public Temperature? SteelAt => Planned ?? SetPoint?.Steel;
+
+    /// <summary>Hardness to be expected, HRC; null when not known.</summary>
+    public Estimate<double>? Gives => Planned is null ? SetPoint?.Gives : PlannedGives;
+
+    /// <summary>Hottest steel of a straightening temper; null without a temper.</summary>
+    public Temperature? StraightenAtMost => SteelAt is { } t ? Temperature.OfCelsius(t.Celsius - TemperSetPoint.StraightenBelowC) : null;
+
     private const int CurveStepC = 5;
 
     /// <summary>Works it out; null when nothing is known of the steel's hardening.</summary>
@@ -86,7 +104,11 @@ public sealed record TemperPlan(
         }
 
         var set = wanted is { } band ? TemperSetPoint.For(steel, quenched?.Value, band, cycle, holds, log.Bias) : null;
-        return new TemperPlan(steel, wanted, quenched, cycle, wish?.Tempers is not null ? "the plan" : steel.Heat.Tempers?.SourceKey ?? SourceTag.CommonPractice, oven?.Name ?? "", holds, remark, route, curve.ToImmutable(), set, log);
+        return new TemperPlan(steel, wanted, quenched, cycle, wish?.Tempers is not null ? "the plan" : steel.Heat.Tempers?.SourceKey ?? SourceTag.CommonPractice, oven?.Name ?? "", holds, remark, route, curve.ToImmutable(), set, log)
+        {
+            Planned = wish?.Temper,
+            PlannedGives = wish?.Temper is { } planned ? log.Bias.Shifted(Tempered.Of(steel, quenched?.Value, planned, cycle.Hours).Hrc) : null,
+        };
     }
 
     private static Estimate<double>? Quenched(Steel steel, double? workedOut)

@@ -61,7 +61,7 @@ public sealed record TemperSetPoint(TemperVerdict Verdict, Temperature? Steel, T
     /// <summary>How far below the last temper a straightening temper stays, °C; common practice.</summary>
     public const double StraightenBelowC = 10;
 
-    private const int StepC = 2;
+    private const int StepC = 4;
     private const double MiddleNearHrc = 0.3;
 
     /// <summary>Hottest steel of a straightening temper; null without a temper.</summary>
@@ -78,26 +78,22 @@ public sealed record TemperSetPoint(TemperVerdict Verdict, Temperature? Steel, T
     {
         double? At(double c) => Tempered.Of(steel, asQuenchedHrc, Temperature.OfCelsius(c), cycle.Hours).Hrc?.Value + learned.MeanHrc;
         TemperAvoided? AvoidedAt(double c) => steel.Heat.Avoided.FirstOrDefault(a => c + oven.SwingC > a.From.Celsius && c - oven.SwingC < a.To.Celsius);
-        var tried = new List<(double C, double Hrc, bool IsAllowed)>();
-        for (var c = (int)ColdestC; c <= FullTemperRegression.HottestC; c += StepC)
-        {
-            if (At(c) is { } hrc) tried.Add((c, hrc, AvoidedAt(c) is null));
-        }
-
+        var middle = 0.5 * (wanted.LowHrc + wanted.HighHrc);
+        var tried = Tried(At, c => AvoidedAt(c) is null, middle);
         if (tried.Count == 0 && asQuenchedHrc + InitialHardness.BandHrc < wanted.LowHrc) return new TemperSetPoint(TemperVerdict.TooHard, null, null, null, null, null, [], "");
         if (tried.Count == 0) return new TemperSetPoint(TemperVerdict.NoData, null, null, null, null, null, [], Tempered.Of(steel, asQuenchedHrc, Temperature.OfCelsius(200), cycle.Hours).Remark is { Length: > 0 } why ? why : Tempered.NoData);
-        var middle = 0.5 * (wanted.LowHrc + wanted.HighHrc);
         bool Inside((double C, double Hrc, bool IsAllowed) t) => t.Hrc >= wanted.LowHrc - 1e-9 && t.Hrc <= wanted.HighHrc + 1e-9;
         var best = tried.OrderBy(t => Math.Abs(t.Hrc - middle)).ThenBy(t => t.C).First();
         if (tried.Where(t => t.IsAllowed && Inside(t)).OrderBy(t => Math.Abs(t.Hrc - middle)).ThenBy(t => t.C).FirstOrDefault() is { Hrc: > 0 } good)
         {
-            var fine = new[] { good.C - 1, good.C, good.C + 1 }.Where(c => c >= ColdestC && AvoidedAt(c) is null).Select(c => (C: c, Hrc: At(c))).Where(t => t.Hrc is not null).MinBy(t => Math.Abs(t.Hrc!.Value - middle)).C;
+            var fine = Enumerable.Range(1 - StepC, (2 * StepC) - 1).Select(d => good.C + d).Where(c => c >= ColdestC && AvoidedAt(c) is null).Select(c => (C: c, Hrc: At(c))).Where(t => t.Hrc is not null).MinBy(t => Math.Abs(t.Hrc!.Value - middle)).C;
             var moved = Math.Abs(good.Hrc - middle) > Math.Abs(best.Hrc - middle) + MiddleNearHrc;
             return Solved(moved ? TemperVerdict.Moved : TemperVerdict.Good, fine, moved ? AvoidedAt(best.C) : null);
         }
 
         if (tried.All(t => t.Hrc < wanted.LowHrc)) return Missed(TemperVerdict.TooHard, null, Instead(hard: tried.Where(t => t.IsAllowed).DefaultIfEmpty(tried[0]).MaxBy(t => t.Hrc), soft: null));
         if (tried.All(t => t.Hrc > wanted.HighHrc)) return Missed(TemperVerdict.TooSoft, null, Instead(hard: tried.Where(t => t.IsAllowed).DefaultIfEmpty(tried[^1]).MinBy(t => t.Hrc), soft: null));
+        if (AvoidedAt(best.C) is null) return new TemperSetPoint(TemperVerdict.NoData, null, null, null, null, null, [], "what is printed of this steel leaves a gap there: temper test pieces from the bar and log them");
         var colder = tried.Where(t => t.IsAllowed && t.C < best.C).Select(t => ((double C, double Hrc, bool IsAllowed)?)t).LastOrDefault();
         var hotter = tried.Where(t => t.IsAllowed && t.C > best.C).Select(t => ((double C, double Hrc, bool IsAllowed)?)t).FirstOrDefault();
         return Missed(TemperVerdict.Avoided, AvoidedAt(best.C), Instead(colder, hotter));
@@ -106,14 +102,10 @@ public sealed record TemperSetPoint(TemperVerdict Verdict, Temperature? Steel, T
         {
             var steelAt = Temperature.OfCelsius(c);
             var gives = Tempered.Of(steel, asQuenchedHrc, steelAt, cycle.Hours);
-            var shifted = gives.Hrc! with { Value = gives.Hrc.Value + learned.MeanHrc, Low = gives.Hrc.Low + learned.MeanHrc, High = gives.Hrc.High + learned.MeanHrc };
-            if (learned.Readings > 0) shifted = shifted with { Low = shifted.Value - Reach(shifted.Value - shifted.Low), High = shifted.Value + Reach(shifted.High - shifted.Value) };
+            var shifted = learned.Shifted(gives.Hrc)!;
             double[] swung = [At(c - oven.SwingC) ?? shifted.Value, At(c + oven.SwingC) ?? shifted.Value];
             return new TemperSetPoint(verdict, steelAt, Temperature.OfCelsius(c + (oven.ReadsHighByC ?? 0)), shifted, new HardnessBand(swung.Min(), swung.Max()), avoided, [], gives.Remark);
         }
-
-        // once there are readings, what they leave open counts, not what the tables did
-        double Reach(double published) => Math.Min(published, Math.Sqrt((learned.SdHrc * learned.SdHrc) + (HardnessBias.TesterSdHrc * HardnessBias.TesterSdHrc)));
 
         TemperSetPoint Missed(TemperVerdict verdict, TemperAvoided? avoided, ImmutableArray<TemperInstead> instead) => new(verdict, null, null, null, null, avoided, instead, "");
 
@@ -143,5 +135,28 @@ public sealed record TemperSetPoint(TemperVerdict Verdict, Temperature? Steel, T
                 if (tried.Where(t => t.IsAllowed && t.Hrc >= band.LowHrc - 1e-9 && t.Hrc <= band.HighHrc + 1e-9).Select(t => ((double C, double Hrc)?)(t.C, t.Hrc)).MinBy(t => Math.Abs(t!.Value.Hrc - want)) is { } at) found.Add(new TemperInstead(band, Temperature.OfCelsius(at.C)));
             }
         }
+    }
+
+    // every few degrees, and every degree where the middle of the band lies between
+    private static List<(double C, double Hrc, bool IsAllowed)> Tried(Func<double, double?> hrcAt, Func<double, bool> isAllowed, double middle)
+    {
+        var tried = new List<(double C, double Hrc, bool IsAllowed)>();
+        double? before = null;
+        for (var c = (int)ColdestC; c <= FullTemperRegression.HottestC; c += StepC)
+        {
+            var hrc = hrcAt(c);
+            if (before is { } b && hrc is { } h && (b - middle) * (h - middle) < 0)
+            {
+                for (var between = c - StepC + 1; between < c; between++)
+                {
+                    if (hrcAt(between) is { } found) tried.Add((between, found, isAllowed(between)));
+                }
+            }
+
+            if (hrc is { } at) tried.Add((c, at, isAllowed(c)));
+            before = hrc;
+        }
+
+        return tried;
     }
 }

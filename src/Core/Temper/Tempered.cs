@@ -33,7 +33,7 @@ public sealed record Tempered(TemperRoute Route, Estimate<double>? Hrc, string R
     /// <param name="hours">Time at heat in all, h.</param>
     public static Tempered Of(Steel steel, double? asQuenchedHrc, Temperature at, double hours)
     {
-        if (TemperByTable.Reach(steel.Heat.TemperTable, hours) is not null)
+        if (TemperByTable.IsTable(steel.Heat.TemperTable))
         {
             return TemperByTable.Hrc(steel.Heat.TemperTable, at, hours) is { } printed
                 ? new Tempered(TemperRoute.Table, asQuenchedHrc is { } hardest ? Under(printed, hardest) : printed, printed.OutsideRange)

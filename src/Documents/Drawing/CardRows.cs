@@ -20,12 +20,12 @@ internal static class CardRows
     });
 
     /// <summary>A ticked row with a large figure and small words under it.</summary>
-    public static FlowRow Big(string what, string figure, string more, double width) => new(Math.Max(15, 10.5 + TextSpace.WrappedMm(more, width - 12, NoteMm)), (canvas, box) =>
+    public static FlowRow Big(string what, string figure, string more, double width) => new(Math.Max(15, 11.2 + TextSpace.WrappedMm(more, width - 12, NoteMm)), (canvas, box) =>
     {
         canvas.TickBox(box.MinX, box.MaxY - 7);
         var drawn = canvas.Text(what, new Point(box.MinX + 10, box.MaxY - 8.5), Canvas.TextMm);
         canvas.Fitted(figure, new Point(drawn.MaxX + 3, box.MaxY - 9.3), box.MaxX - drawn.MaxX - 3, Canvas.HeadingMm, bold: true);
-        canvas.Wrapped(more, new Point(box.MinX + 10, box.MaxY - 10.6), width - 12, NoteMm);
+        canvas.Wrapped(more, new Point(box.MinX + 10, box.MaxY - 11.3), width - 12, NoteMm);
         canvas.Line(new Point(box.MinX, box.MinY), new Point(box.MaxX, box.MinY), new Pen(0.18));
     });
 

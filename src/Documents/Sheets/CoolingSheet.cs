@@ -27,7 +27,7 @@ public static class CoolingSheet
     /// <summary>The chart in one plain line.</summary>
     internal static string Plain(Hardens h) => h.At[0].Structure is null
         ? "The lines are the steel cooling; in this grade nothing soft forms at such speeds."
-        : "The falling lines are the steel cooling; the bulging ones show when it would begin to turn soft. The further left a line keeps of the bulges the less turns soft; how much is in the table.";
+        : "The falling lines are the steel cooling; the bulging ones show when it would begin to turn soft. The further left a line keeps of the bulges the less turns soft; how much is said beside it, by thickness.";
 
     /// <summary>The chart.</summary>
     internal static Chart Of(HeatPlan p, Hardens h)

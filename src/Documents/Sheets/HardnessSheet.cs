@@ -20,7 +20,7 @@ public static class HardnessSheet
     {
         if (request.Temper is not { } t) return [];
         var r = request.Results;
-        var expected = t.SetPoint?.Gives?.Value ?? (t.Wanted is { } w ? 0.5 * (w.LowHrc + w.HighHrc) : 58);
+        var expected = t.Gives?.Value ?? (t.Wanted is { } w ? 0.5 * (w.LowHrc + w.HighHrc) : 58);
         var spots = TestSpots.Of(r, expected);
         var first = SheetTop.New(request, Key, Title, Title, t.Wanted is { } band ? $"Good: {TemperWords.Band(band)}, the mean of a piece's readings with what the tester reads wrong taken off." : "The plan names no hardness: write down what comes out.");
         var view = PieceView.Fit(r, r.Plan.Outline.Bounds, new Box(first.Room.MinX, first.Room.MaxY - PictureMm, first.Room.MaxX, first.Room.MaxY));

@@ -28,7 +28,7 @@ public static class StraighteningCard
         var r = request.Results;
         var (units, thickness) = (request.Units, r.Plan.Stock.Thickness);
         var span = Length.OfMm(Math.Max(20, 0.9 * r.Outline.Length.Mm));
-        var most = t.SetPoint?.StraightenAtMost;
+        var most = t.StraightenAtMost;
         yield return CardRows.Said("Out of the quench, while it is warm");
         yield return CardRows.Line(request.Heat?.Critical.MartensiteBegins is { } ms
             ? $"Above {Shown.Both(ms)}, where martensite begins, it still bends by hand: gloves, light and even, on the edge of a board or in a vise with soft jaws. It gets stiff fast; some 100 °C (180 °F) lower stop: from there it snaps. Then between plates or clamped to a flat bar until it is cold."
@@ -37,7 +37,7 @@ public static class StraighteningCard
         yield return most is { } m
             ? CardRows.Big("steel at most", Shown.Both(m), $"10 °C (18 °F) under the last temper; {(t.Oven.ReadsHighByC is { } off && Math.Abs(off) >= 0.05 ? $"{t.OvenName} set to {Shown.Both(Temperature.OfCelsius(m.Celsius + off))} at most" : "hotter, and it goes soft")}. An hour at heat for each try; let it cool in the clamp.", width)
             : CardRows.Big("steel at most", "10 °C (18 °F) under the last temper", "Hotter, and it goes soft. An hour at heat for each try; let it cool in the clamp.", width);
-        var hrc = t.SetPoint?.Gives?.Value ?? (t.Wanted is { } w ? 0.5 * (w.LowHrc + w.HighHrc) : 58);
+        var hrc = t.Gives?.Value ?? (t.Wanted is { } w ? 0.5 * (w.LowHrc + w.HighHrc) : 58);
         var gives = StraightenBend.GivesWayAtShare(hrc);
         string Small(double mm) => FigureText.Size(Length.OfMm(mm), units, brief: true);
         string Part(double bow, double over) => StraightenBend.StretchShare(thickness, Length.OfMm(bow * (1 + over)), span) is var s && s > gives ? $"{Shown.Number(100 * s, 2)} %: too much" : $"{Shown.Number(100 * s, 2)} %";

@@ -45,19 +45,19 @@ public static class TemperCard
                 new ChartLine(Line(e => e.Low), "", new Pen(0.18, LineKind.Dashed)),
                 new ChartLine(Line(e => e.High), "", new Pen(0.18, LineKind.Dashed)),
             ],
-            Dots = t.SetPoint is { Steel: { } at, Gives: { } gives } ? [new ChartDot(new Point(at.Celsius, gives.Value), $"{Shown.Number(at.Celsius, 0)} °C, {Shown.Number(gives.Value, 0)} HRC")] : [],
+            Dots = t is { SteelAt: { } at, Gives: { } gives } ? [new ChartDot(new Point(at.Celsius, gives.Value), $"{Shown.Number(at.Celsius, 0)} °C, {Shown.Number(gives.Value, 0)} HRC")] : [],
         };
     }
 
     private static IEnumerable<FlowRow> Rows(TemperPlan t, double width)
     {
         if (TemperWords.Trouble(t) is { Length: > 0 } trouble && t.SetPoint?.Verdict != TemperVerdict.NoData) yield return CardRows.Boxed(trouble, width);
-        if (t.SetPoint is { Set: not null, Gives: { } gives })
+        if (t.Set is not null) yield return CardRows.Big("set", $"{TemperWords.Set(t)}, {TemperWords.Cycle(t)}", TemperWords.SetWhy(t), width);
+        if (t is { Set: not null, Gives: { } gives })
         {
-            yield return CardRows.Big("set", $"{TemperWords.Set(t)}, {TemperWords.Cycle(t)}", TemperWords.SetWhy(t), width);
             yield return CardRows.Big("gives", TemperWords.Estimate(gives), TemperWords.From(t), width);
         }
-        else if (t.SetPoint is null)
+        else if (t.SetPoint is null && t.Set is null)
         {
             yield return CardRows.Line("The plan names no hardness: take the temperature from the curve.", width);
         }
@@ -66,7 +66,7 @@ public static class TemperCard
         if (Curve(t) is { } curve)
         {
             yield return new FlowRow(ChartMm + 2, (canvas, box) => curve.Draw(canvas, box with { MinY = box.MinY + 2 }));
-            if (t.SetPoint is not { Set: not null }) yield return CardRows.Line(TemperWords.From(t), width, size: CardRows.NoteMm);
+            if (t.Gives is null) yield return CardRows.Line(TemperWords.From(t), width, size: CardRows.NoteMm);
         }
         else
         {

@@ -78,7 +78,7 @@ public static class HeatWords
     }
 
     /// <summary>A step of the oven.</summary>
-    public static string Step(OvenStep s) => $"{s.What}: piece at {Shown.Both(s.Piece)}, set {Shown.Both(s.Set)}, hold {Range(s.HoldMinutes)}, {s.Then}";
+    public static string Step(OvenStep s) => $"{char.ToUpperInvariant(s.What[0]) + s.What[1..]}: piece at {Shown.Both(s.Piece)}, set {Shown.Both(s.Set)}, hold {Range(s.HoldMinutes)}, {s.Then}";
 
     /// <summary>"5 to 10 min".</summary>
     public static string Range((double LowMinutes, double HighMinutes) m) => Math.Abs(m.LowMinutes - m.HighMinutes) < 0.01 ? Minutes(m.LowMinutes) : m.HighMinutes >= 120 ? $"{Minutes(m.LowMinutes)} to {Minutes(m.HighMinutes)}" : $"{Shown.Number(m.LowMinutes, 0)} to {Minutes(m.HighMinutes)}";

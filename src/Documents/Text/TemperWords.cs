@@ -27,15 +27,15 @@ public static class TemperWords
     public static string Head(TemperPlan t) => t.Steel.Name + (t.Wanted is { } w ? $" for {Band(w)}" : "") + ": " + Cycle(t);
 
     /// <summary>What the oven is set to: "219 °C (426 °F)"; empty when there is none.</summary>
-    public static string Set(TemperPlan t) => t.SetPoint?.Set is { } set ? Shown.Both(set) : "";
+    public static string Set(TemperPlan t) => t.Set is { } set ? Shown.Both(set) : "";
 
     /// <summary>Why the oven is set to that.</summary>
     public static string SetWhy(TemperPlan t)
     {
-        if (t.SetPoint is not { Steel: { } steel } s) return "";
+        if (t.SteelAt is not { } steel) return "";
         var off = t.Oven.ReadsHighByC is { } c && Math.Abs(c) >= 0.05 ? $"; {t.OvenName} reads {Difference(Math.Abs(c))} {(c > 0 ? "high" : "low")}" : "";
-        var swing = s.OverSwing is { } o && t.Oven.SwingC > 0 ? $"; while it swings by ±{Difference(t.Oven.SwingC)}: {Shown.Number(o.LowHrc, 0)} to {Shown.Number(o.HighHrc, 0)} HRC" : "";
-        return $"The steel at {Shown.Both(steel)}{off}{swing}. {(t.OvenRemark.Length > 0 ? Sentence(t.OvenRemark) : "")}".TrimEnd();
+        var swing = t.Planned is null && t.SetPoint?.OverSwing is { } o && t.Oven.SwingC > 0 ? $"; while it swings by ±{Difference(t.Oven.SwingC)}: {Shown.Number(o.LowHrc, 0)} to {Shown.Number(o.HighHrc, 0)} HRC" : "";
+        return $"The steel at {Shown.Both(steel)}{(t.Planned is null ? "" : ", as the plan says")}{off}{swing}. {(t.OvenRemark.Length > 0 ? Sentence(t.OvenRemark) : "")}".TrimEnd();
     }
 
     /// <summary>Where the hardness is from.</summary>
@@ -56,7 +56,8 @@ public static class TemperWords
     public static string Trouble(TemperPlan t)
     {
         if (t.SetPoint is not { } s || t.Wanted is not { } wanted) return "";
-        var aims = string.Join(", or ", s.Instead.Select((i, k) => $"{(k == 0 ? "Aim for " : "")}{Band(i.Band)}: steel near {Shown.Both(i.At)}"));
+        if (t.Planned is not null && s.Steel is { } at) return t.PlannedGives is { } g && g.Value >= wanted.LowHrc && g.Value <= wanted.HighHrc ? "" : $"The temper of the plan is not the one computed for {Band(wanted)}: that would be {Shown.Both(at)} in the steel.";
+        var aims = string.Join(", or ", s.Instead.Select((i, k) => $"{(k == 0 ? "Aim for " : "")}{Band(i.Band)}: steel near {Shown.Both(i.At)}{(t.Oven.ReadsHighByC is { } high && Math.Abs(high) >= 0.05 ? $", {t.OvenName} set to {Shown.Both(Temperature.OfCelsius(i.At.Celsius + high))}" : "")}"));
         return s.Verdict switch
         {
             TemperVerdict.Avoided when s.Avoided is { } a => $"{Band(wanted)} would need a temper between {Shown.Both(a.From)} and {Shown.Both(a.To)}: {a.Why}. {aims}.",
@@ -72,13 +73,14 @@ public static class TemperWords
     public static ImmutableArray<string> Limits(TemperPlan t) =>
     [
         .. t.Steel.Heat.Avoided.Select(a => $"No temper from {Shown.Both(a.From)} to {Shown.Both(a.To)}: {a.Why}."),
-        t.SetPoint?.StraightenAtMost is { } most ? $"Never above {Shown.Both(most)} in the steel while straightening: 10 °C (18 °F) under the last temper, or it goes soft." : "Straighten at least 10 °C (18 °F) under the last temper.",
+        t.StraightenAtMost is { } most ? $"Never above {Shown.Both(most)} in the steel while straightening: 10 °C (18 °F) under the last temper, or it goes soft." : "Straighten at least 10 °C (18 °F) under the last temper.",
         "The clock starts when the steel is at heat: by a thermocouple on the piece, or a quarter of an hour more for each 6 mm (1/4 in) (common practice). Colours of the skin are no thermometer.",
     ];
 
     /// <summary>What the log has taught; says so when there is none.</summary>
     public static string Learned(TemperPlan t) => t.Log.Bias is { Readings: > 0 } b
         ? $"Before any reading: 0 ± {Shown.Number(HardnessBias.PriorSdHrc, 1)} HRC off. {b.Readings} {(b.Readings == 1 ? "reading" : "readings")} of {t.Steel.Name}{(t.OvenName.Length > 0 ? " in " + t.OvenName : "")}: it comes out {Shown.Number(Math.Abs(b.MeanHrc), 1)} HRC {(b.MeanHrc >= 0 ? "harder" : "softer")} than computed, ± {Shown.Number(b.SdHrc, 1)}; the set-point counts it."
+        : t.Curve.IsEmpty ? $"No reading of {t.Steel.Name} that could be held against a computed hardness: none is published by temper. Readings go into hardness.csv beside the shop file."
         : $"No reading of {t.Steel.Name}{(t.OvenName.Length > 0 ? " in " + t.OvenName : "")} yet: computed hardness is known to ± {Shown.Number(HardnessBias.PriorSdHrc, 1)} HRC; four readings bring that to ± 0.5. They go into hardness.csv beside the shop file.";
 
     /// <summary>A flagged reading, then what may be behind it, the likeliest first, then what to do.</summary>

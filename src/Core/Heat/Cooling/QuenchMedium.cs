@@ -38,6 +38,10 @@ public sealed record QuenchMedium(
     Sourced<(Temperature From, Temperature To)>? Bath,
     ImmutableArray<string> Cautions)
 {
+    /// <summary>Whether a name is one of its own; capitals do not matter.</summary>
+    /// <param name="name">The name.</param>
+    public bool IsCalled(string name) => string.Equals(Name, name, StringComparison.OrdinalIgnoreCase) || OtherNames.Contains(name, StringComparer.OrdinalIgnoreCase);
+
     /// <summary>Heat taken at a surface temperature, W/(m²·K).</summary>
     /// <param name="surfaceCelsius">Surface, °C.</param>
     /// <param name="bathCelsius">Bath or air, °C.</param>

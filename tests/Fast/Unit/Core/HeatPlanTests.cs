@@ -78,6 +78,17 @@ public class HeatPlanTests
         Assert.Contains(OpenWork.Of(Repository.Path("examples", "skeleton-hatchet.plan.toml"), null).Value.WorkUp().Findings, f => f.Code == FindingCodes.HeatTrough);
     }
 
+    /// <summary>Stainless strip of 0.67 C and 13 Cr, 1079 °C for 20 min, plates, cold, twice 2 h at 191 °C: about 61 HRC in practice (a published recipe); this program's line between the two points of its guide holds it in its band.</summary>
+    [Fact]
+    public void Stainless_strip_of_a_published_recipe()
+    {
+        var a = Of("0.65C-13.5Cr strip", "2.5 mm", new HeatRequest("1079 C", "20 min", "plates", null, "191 C", "2 h", 2, "-75 C"));
+        Assert.Equal(HardensVerdict.Through, a.Heat.Hardens!.Verdict);
+        Assert.InRange(61, a.AtWish!.Value.Gives.Hrc!.Low, a.AtWish.Value.Gives.Hrc!.High);
+        Assert.Equal(61, a.AtWish.Value.Gives.Hrc!.Value, 1.0);
+        Assert.True(a.AtWish.Value.Gives.Hrc!.High - a.AtWish.Value.Gives.Hrc.Low >= 5);
+    }
+
     /// <summary>The edge cools faster than the spine and is the harder.</summary>
     [Fact]
     public void Edge_and_spine_apart()

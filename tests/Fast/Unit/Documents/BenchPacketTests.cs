@@ -13,7 +13,7 @@ namespace Tangwright.Tests;
 public class BenchPacketTests
 {
     /// <summary>The sheets with a title block; the true-scale ones have tests of their own.</summary>
-    private static ImmutableArray<string> OwnKinds { get; } = ["cover", "order", "findings", "holes", "hole-card", "readout", "guide", "setup", "layout", "cautions"];
+    private static ImmutableArray<string> OwnKinds { get; } = ["cover", "order", "findings", "holes", "hole-card", "readout", "guide", "setup", "layout", "furnace", "run", "cooling", "temper", "straightening", "hardness", "cautions"];
 
     public static TheoryData<string, string, UnitsShown> Cases()
     {
