@@ -28,6 +28,14 @@ public sealed class BalanceJourney(Chromium chromium, DeskOnScratch desk) : Jour
 
         var moved = page.GetByRole(AriaRole.Listitem).Filter(new() { HasText = "each scale, pins with it: 8.00 mm" });
         await moved.WaitForAsync();
+
+        // 172 g · 12.84 mm / 120 mm to the butt, as the plan writes it
+        await target.FillAsync("-10");
+        await target.PressAsync("Tab");
+        await page.GetByText("mass = \"18.4 g\", at x 330").WaitForAsync();
+        await target.FillAsync("10");
+        await target.PressAsync("Tab");
+        await moved.WaitForAsync();
         await page.GetByRole(AriaRole.Checkbox, new() { Name = "thickness of each scale" }).UncheckAsync();
         await moved.WaitForAsync(new() { State = WaitForSelectorState.Detached });
         Assert.Equal(before, TextOf(stem));

@@ -25,7 +25,7 @@ public sealed class RoughCutsJourney(Chromium chromium, DeskOnScratch desk) : Jo
     {
         var page = await Open($"plan/{Desk.PutExample("paring-knife")}/rough-cuts");
         await page.GetByText("No saw cut saves more grinding than it costs").WaitForAsync();
-        var caution = await page.Locator(".caution").InnerTextAsync();
+        var caution = await page.Locator("section .caution").InnerTextAsync();
         Assert.Contains("Belt grinder", caution, StringComparison.Ordinal);
         Assert.DoesNotContain("disc", caution, StringComparison.Ordinal);
     }

@@ -43,7 +43,7 @@ public static class BalanceSheet
 
     private static FlowRow Row(SheetRequest request, LeverAnswer a) => new(RowMm, (canvas, box) =>
     {
-        canvas.Wrapped(a.Lever.Name, Left(box, 0, 3.2), Wide(box, 0), 3.4, bold: true, mostLines: 2);
+        canvas.Wrapped(a.Lever.Name, Left(box, 0, 2.8), Wide(box, 0), 3, bold: true, mostLines: 2);
         Figure(canvas, box, 1, a.Lever, a.Lever.Now, request.Units, bold: false);
         if (a is { Reaches: true, Value: { } value, Then: { } then })
         {

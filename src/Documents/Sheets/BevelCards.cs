@@ -67,14 +67,14 @@ public static class ScribeCard
     {
         var r = request.Results;
         var real = r.Piece.Outer.Bounds;
-        var half = Math.Min(60, Math.Max(18, real.Height * width / real.Width)) + 15;
+        var half = Math.Min(60, Math.Max(18, real.Height * width / real.Width)) + 20;
         return new FlowRow((2 * half) + 6, (canvas, box) =>
         {
             for (var i = 0; i < 2; i++)
             {
                 var isBack = i == 1;
                 var room = new Box(box.MinX, box.MaxY - ((i + 1) * half), box.MaxX, box.MaxY - (i * half));
-                var view = PieceView.Fit(r, real, new Box(room.MinX, room.MinY + (isBack ? 3 : 7), room.MaxX, room.MaxY - (isBack ? 13 : 7)), isBack);
+                var view = PieceView.Fit(r, real, new Box(room.MinX, room.MinY + 7, room.MaxX, room.MaxY - 13), isBack);
                 canvas.Text(isBack ? "back face, turned over about its length" : "front face", new Point(room.MinX, room.MaxY - 4.5), CardRows.NoteMm, bold: true);
                 view.DrawPiece(canvas, Pen.Wide);
                 foreach (var stretch in BladeMarks.GrindLine(r.Plan)) canvas.Polyline([.. stretch.Select(view.On)], Pen.Narrow);
@@ -211,7 +211,7 @@ public static class ThicknessTable
         return new FlowRow(18 + (TallyPieces * 8), (canvas, box) =>
         {
             var drawn = canvas.Text("Tally, grams", new Point(box.MinX, box.MaxY - 6), Canvas.TextMm, bold: true);
-            canvas.Fitted($"left and right within a tenth of each other{((n.SoftPerSideGrams ?? n.HardPerSideGrams) is { } g ? $", each about {Shown.Number(g, 1)} g" : "")}; the edge wanders to the side that lost less", new Point(drawn.MaxX + 3, box.MaxY - 6), box.MaxX - drawn.MaxX - 3, CardRows.NoteMm);
+            canvas.Fitted($"left and right within a tenth{((n.SoftPerSideGrams ?? n.HardPerSideGrams) is { } g ? $", each about {Shown.Number(g, 1)} g" : "")}; the edge wanders to the side that lost less", new Point(drawn.MaxX + 3, box.MaxY - 6), box.MaxX - drawn.MaxX - 3, CardRows.NoteMm);
             for (var i = 0; i < heads.Length; i++) canvas.Text(heads[i], new Point(box.MinX + (at[i] * width), box.MaxY - 12), Canvas.SmallMm);
             for (var k = 0; k < TallyPieces; k++)
             {

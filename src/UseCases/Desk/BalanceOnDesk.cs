@@ -53,12 +53,12 @@ public static class BalanceOnDesk
         return Checked<BalanceShown>.Good(new(
             BalanceWords.Weighed(b.Now, units),
             BalanceWords.Wanted(b, units),
-            [.. b.Levers.Select(a => Shown(a, units))],
+            [.. b.Levers.Select(a => Shown(a, units, planned.Results.Plan.Units))],
             together is not { } j ? "" : (j.Reaches ? "Moved as little as does it; then " : "As near as they get within their limits: ") + BalanceWords.Weighed(j.Then, units),
             together is null ? [] : [.. together.Moves.Where(BalanceWords.IsMoved).Select(m => $"{m.Lever.Name}: {BalanceWords.Value(m.Lever, m.Lever.Now, units)} to {BalanceWords.Value(m.Lever, m.Value, units)}")]));
     }
 
-    private static LeverShown Shown(LeverAnswer a, UnitsShown units) => new(
+    private static LeverShown Shown(LeverAnswer a, UnitsShown units, LengthUnit written) => new(
         a.Lever.Key,
         a.Lever.Name,
         BalanceWords.Value(a.Lever, a.Lever.Now, units),
@@ -66,5 +66,10 @@ public static class BalanceOnDesk
         a.Reaches == true,
         a.Then is { } then && a.Value != a.Lever.Now ? BalanceWords.Weighed(then, units) : "",
         $"{BalanceWords.PerMm(a)}; {BalanceWords.PerSixtyFourth(a)}",
-        a.Reaches == true ? string.Format(System.Globalization.CultureInfo.InvariantCulture, a.Lever.InPlan, BalanceWords.Value(a.Lever, a.Value!.Value, UnitsShown.Mm)) : "");
+        a.Reaches == true ? string.Format(System.Globalization.CultureInfo.InvariantCulture, a.Lever.InPlan, Written(a, written)) : "");
+
+    // as the plan writes it: a number in its own unit, a weight with its unit in quotes
+    private static string Written(LeverAnswer a, LengthUnit unit) => a.Lever.IsWeight
+        ? Foundation.Shown.Trimmed(a.Value!.Value, 1)
+        : unit == LengthUnit.Inch ? Foundation.Shown.Trimmed(a.Value!.Value / Length.MmPerInch, 4) : Foundation.Shown.Trimmed(a.Value!.Value, 2);
 }
