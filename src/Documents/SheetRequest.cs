@@ -87,7 +87,7 @@ public sealed record SheetRequest(
     internal HeatPlan? Heat => HeatSubject.Of(Results, HeatPieces > 0 ? HeatPieces : Stock?.Starts ?? 1) is { } subject ? HeatPlan.Of(subject) : null;
 
     /// <summary>Tempering; null when nothing is known of the steel's hardening.</summary>
-    internal TemperPlan? Temper => TemperPlan.Of(Results, Heat?.AsQuenchedHrc?.Value);
+    internal TemperPlan? Temper => Heat is { IsSoft: true } ? null : TemperPlan.Of(Results, Heat?.AsQuenchedHrc?.Value);
 
     /// <summary>Sheets in the packet; 0 until they are counted.</summary>
     public int SheetCount { get; init; }

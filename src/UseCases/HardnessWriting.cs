@@ -9,7 +9,7 @@ namespace Tangwright.UseCases;
 /// <param name="Batch">Name of the batch.</param>
 /// <param name="Tempered">Temperature of the steel at the temper; null or empty: the plan's.</param>
 /// <param name="Hold">Time of each temper; null or empty: the plan's, else 2 h.</param>
-/// <param name="Tempers">How many tempers; null: the plan's, else 2.</param>
+/// <param name="Tempers">How many tempers; null: the plan's, else the steel's.</param>
 /// <param name="Piece">Which piece.</param>
 /// <param name="Load">Which load.</param>
 /// <param name="Spot">Where on the piece.</param>
@@ -47,6 +47,6 @@ public static class HardnessWriting
         if (tempered is null && faults.Count == 0) faults.Add(Fault.OfFile("tempered", "the temperature of the temper is missing", "write it, as 200 C, or put it under [heat] in the plan"));
         return faults.Count > 0
             ? Checked<OpenedWork>.Bad(faults)
-            : HardnessLogBeside.Add(planPath, shopPath, new HardnessTyped(q.Batch, tempered!.Value, hold / 60, q.Tempers ?? wish?.Tempers ?? 2, hrc, q.Piece, q.Load, q.Spot, oil), date);
+            : HardnessLogBeside.Add(planPath, shopPath, new HardnessTyped(q.Batch, tempered!.Value, hold / 60, q.Tempers ?? wish?.Tempers ?? work.Steel?.Heat.Tempers?.Value ?? 2, hrc, q.Piece, q.Load, q.Spot, oil), date);
     });
 }

@@ -26,7 +26,7 @@ public static class HeatText
 
     /// <summary>Oven: steps, coming to heat, critical points, loads, skin.</summary>
     public static ImmutableArray<string> Oven(HeatAnswer a)
-        => [.. a.Heat.Oven.Select(HeatWords.Step), HeatWords.HeatUp(a.Heat), HeatWords.Clock, .. HeatWords.Critical(a.Heat), .. new[] { HeatWords.Loads(a.Heat), HeatWords.Skin(a.Heat), HeatWords.Left(a.Heat) }.Where(t => t.Length > 0)];
+        => [.. a.Heat.Oven.Select(HeatWords.Step), HeatWords.HeatUp(a.Heat), HeatWords.Clock, .. HeatWords.Critical(a.Heat), .. new[] { HeatWords.Loads(a.Heat), HeatWords.Skin(a.Heat), HeatWords.Left(a.Heat), HeatWords.Cold(a.Heat) }.Where(t => t.Length > 0)];
 
     /// <summary>Bath.</summary>
     public static ImmutableArray<string> Bath(HeatAnswer a) => HeatWords.Bath(a.Heat) is { IsEmpty: false } rows ? rows : HeatWords.Flash(a.Heat) is { Length: > 0 } flash ? [flash] : [];
@@ -40,6 +40,7 @@ public static class HeatText
     /// <summary>The temper: what to set, what comes out, what to aim for instead, limits, what the log says.</summary>
     public static ImmutableArray<string> Temper(HeatAnswer a)
     {
+        if (a.Heat.IsSoft) return ["It does not harden in this quench, so there is nothing to temper."];
         if (a.Temper is not { } t) return ["Nothing is known of the temper of this steel: temper coupons and log them."];
         string[] all =
         [
@@ -50,7 +51,7 @@ public static class HeatText
             t.SetPoint is null && a.AtWish is null ? "No hardness is wanted yet: write it under [target] in the plan, or ask for one." : "",
             TemperWords.From(t),
         ];
-        return [.. all.Where(l => l.Length > 0), .. TemperWords.Limits(t), TemperWords.Learned(t)];
+        return [.. all.Where(l => l.Length > 0).Distinct(), .. TemperWords.Limits(t), TemperWords.Learned(t)];
     }
 
     /// <summary>Readings of the log that are out of line, with what may be behind them.</summary>

@@ -68,8 +68,8 @@ public static class PlanHeat
     private static Checked<HeatAnswer> Of(string name, HeatSubject subject, HardnessBand? wanted)
     {
         if (HeatPlan.Of(subject) is not { } heat) return Checked<HeatAnswer>.Bad(Fault.OfFile("steel", $"the file of steel {subject.Steel.Name} does not say how it is hardened", "add [hardening] and [composition] from its maker's sheet to the file; docs/steel-file.md says how"));
-        var quenched = heat.Hardens?.Verdict == HardensVerdict.WillNot ? null : heat.AsQuenchedHrc?.Value;
-        var temper = TemperPlan.Of(subject.Steel, subject.Shop, subject.Wish, wanted, quenched);
+        var quenched = heat.AsQuenchedHrc?.Value;
+        var temper = heat.IsSoft ? null : TemperPlan.Of(subject.Steel, subject.Shop, subject.Wish, wanted, quenched);
         var at = subject.Wish.Temper is { } t && temper is not null ? (t, Tempered.Of(subject.Steel, temper.AsQuenched?.Value, t, temper.Cycle.Hours)) : ((Temperature, Tempered)?)null;
         var isShort = heat.Hardens?.Verdict is HardensVerdict.Marginal or HardensVerdict.WillNot;
         return Checked<HeatAnswer>.Good(new HeatAnswer(name, heat, temper, at, isShort ? HeatWays.Of(subject, heat.At) : null, isShort ? [.. HeatWays.SteelsThat(subject, SteelList.BuiltIn.All).Select(s => s.Name)] : []));

@@ -134,7 +134,7 @@ public sealed partial class DocumentedCommands : IDisposable
             {finish}```
             ## `heat` of a quarter inch of 8670 in fast oil
 
-            `verdict` is `hardens through`, `marginal`, `will not harden` or `not known`; the worse of two methods, marginal where they disagree. `stations` are the thicknesses in the quench, edge first; `soft_share` is pearlite, bainite and ferrite, `austenite_share` what is left at 25 °C. `set_c` is what the oven is set to, its error counted in; `heat_up_…` is before the soak begins. `end_quench` is hardness along an end-quenched bar (ASTM A255), `martensite_rate_c_per_s` a second opinion for steel up to 0.5 % carbon; both are left out where they do not hold. `bath` is there when the volume is known and the weight of a piece. `temper` is for the hardness wanted, `at_temper` for the temperature asked for.
+            `verdict` is `hardens through`, `marginal`, `will not harden` or `not known`; two methods, marginal where they disagree. `stations` are the thicknesses in the quench, edge first; `soft_share` is pearlite, bainite and ferrite, `austenite_share` what is left at 25 °C. `set_c` is what the oven is set to, its error counted in; `heat_up_…` is before the soak begins. `end_quench` is hardness along an end-quenched bar (ASTM A255), `martensite_rate_c_per_s` a second opinion for steel up to 0.5 % carbon; both are left out where they do not hold. `bath` is there when the volume is known and the weight of a piece. `temper` is for the hardness wanted, `at_temper` for the temperature asked for.
 
             ```json
             {heat}```

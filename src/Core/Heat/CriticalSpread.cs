@@ -19,8 +19,8 @@ public sealed record CriticalSpread(ImmutableArray<CriticalOpinion> Opinions, Te
     /// <summary>Lowest and highest opinion on where austenite begins; null without one.</summary>
     public (Temperature Low, Temperature High)? Lower => Opinions.IsEmpty ? null : (Temperature.OfCelsius(Opinions.Min(o => o.Lower.Celsius)), Temperature.OfCelsius(Opinions.Max(o => o.Lower.Celsius)));
 
-    /// <summary>Highest opinion on where all is austenite, at least where it begins; null without one.</summary>
-    public Temperature? Upper => Opinions.IsEmpty ? null : Temperature.OfCelsius(Opinions.Max(o => Math.Max(o.Lower.Celsius, o.Upper?.Celsius ?? 0)));
+    /// <summary>Highest opinion on where all is austenite; null when nobody says.</summary>
+    public Temperature? Upper => Opinions.Any(o => o.Upper is not null) ? Temperature.OfCelsius(Opinions.Max(o => Math.Max(o.Lower.Celsius, o.Upper?.Celsius ?? 0))) : null;
 
     /// <summary>Works them out: the published points of the grade when there are some; else five prints for low-alloy steel; none for others.</summary>
     /// <param name="steel">The steel.</param>
@@ -33,8 +33,8 @@ public sealed record CriticalSpread(ImmutableArray<CriticalOpinion> Opinions, Te
             One("Andrews 1965", AndrewsCritical.LowerCelsius(bar), AndrewsCritical.UpperCelsius(bar)),
             One("Grange 1961", GrangeCritical.LowerCelsius(bar), GrangeCritical.UpperCelsius(bar)),
             One("Eldis 1978", EldisCritical.LowerCelsius(bar), EldisCritical.UpperCelsius(bar)),
-            One("Hougardy 1984", HougardyCritical.LowerCelsius(bar), HougardyCritical.UpperCelsius(bar)),
-            One("Trzaska 2016", TrzaskaCritical.LowerCelsius(bar), TrzaskaCritical.UpperCelsius(bar)),
+            One("Hougardy 1984 (ends: from memory)", HougardyCritical.LowerCelsius(bar), HougardyCritical.UpperCelsius(bar)),
+            One("Trzaska 2016 (from memory)", TrzaskaCritical.LowerCelsius(bar), TrzaskaCritical.UpperCelsius(bar)),
         ];
         return new(
             published is null ? printed : printed.Insert(0, published),

@@ -80,28 +80,44 @@ public sealed record Hardens(
         var (least, most) = (GrossmannPlate.NeededBy(thickest, severity.Value.HighPerInch), GrossmannPlate.NeededBy(thickest, severity.Value.LowPerInch));
         var usual = GrossmannPlate.NeededBy(thickest, 0.5 * (severity.Value.LowPerInch + severity.Value.HighPerInch));
         var byDiameter = ideal.Mm >= GrossmannPlate.ThroughRatio * usual.Mm ? HardensVerdict.Through : ideal.Mm < least.Mm ? HardensVerdict.WillNot : HardensVerdict.Marginal;
-        var both = kinetics == byDiameter ? kinetics : kinetics == HardensVerdict.NotKnown ? byDiameter : HardensVerdict.Marginal;
-        return new Hardens(medium, from, bath, at, ideal, (least, most), byDiameter, both, Told(kinetics, byDiameter, at));
+        return new Hardens(medium, from, bath, at, ideal, (least, most), byDiameter, Together(kinetics, byDiameter), Told(kinetics, byDiameter, at));
 
         HardensAt One(QuenchStation s, CoolingRun run)
         {
             if (run.Centre is not { } c) return new HardensAt(s, run, null, steel.Heat.AsQuenched is { } q ? new Estimate<double>(0.5 * (q.Value.LowHrc + q.Value.HighHrc), q.Value.LowHrc - MixedHardness.BandHrc, q.Value.HighHrc + MixedHardness.BandHrc, q.SourceKey) : null, AirVerdict(bar, cycle, medium, run));
             var rate = run.CPerSecond(700) ?? 1;
             var hrc = MixedHardness.Hrc(dissolved, new SteelParts(c.MartensiteShare, c.AusteniteShare, c.PearliteShare + c.FerriteShare, c.BainiteShare), 3600 * rate);
-            return new HardensAt(s, run, c, hrc, c.SoftShare <= ThroughShare ? HardensVerdict.Through : c.SoftShare <= SoftShare ? HardensVerdict.Marginal : HardensVerdict.WillNot);
+            return new HardensAt(s, run, c, Wider(hrc, c.SoftShare), OfShare(c.SoftShare));
         }
     }
+
+    /// <summary>The same with stations of another outcome, judged again.</summary>
+    internal Hardens With(ImmutableArray<HardensAt> at)
+    {
+        ImmutableArray<HardensAt> judged = [.. at.Select(a => a.Structure is { } c ? a with { Verdict = OfShare(c.SoftShare), Hardness = Wider(a.Hardness, c.SoftShare) } : a)];
+        var kinetics = Worst(judged.Select(a => a.Verdict));
+        return this with { At = judged, Verdict = ByDiameter == HardensVerdict.NotKnown ? kinetics : Together(kinetics, ByDiameter), Why = Told(kinetics, ByDiameter, judged) };
+    }
+
+    private static HardensVerdict OfShare(double soft) => soft <= ThroughShare ? HardensVerdict.Through : soft <= SoftShare ? HardensVerdict.Marginal : HardensVerdict.WillNot;
+
+    private static HardensVerdict Together(HardensVerdict kinetics, HardensVerdict diameter)
+        => kinetics == diameter ? kinetics : kinetics == HardensVerdict.NotKnown ? diameter : HardensVerdict.Marginal;
+
+    // soft parts are known by a factor of two, and with them the hardness: up to 6 HRC either way, an engineering figure
+    private static Estimate<double>? Wider(Estimate<double>? e, double soft)
+        => e is { } h ? h with { Low = h.Value - Math.Max(h.Value - h.Low, Math.Min(6, 30 * soft)), High = h.Value + Math.Max(h.High - h.Value, Math.Min(6, 15 * soft)) } : null;
 
     private static HardensVerdict AirVerdict(Chemistry bar, HardeningCycle cycle, QuenchMedium medium, CoolingRun run)
     {
         if (cycle.CooledIn != CooledIn.Air) return HardensVerdict.NotKnown;
-        var isSlow = medium.Kind == QuenchKind.Air && bar.ChromiumPercent > 11.5 && run.Seconds(600) is not <= StainlessSeconds;
+        var isSlow = medium.Kind == QuenchKind.Air && bar.ChromiumPercent > 11.5 && bar.CarbonPercent < 1.2 && run.Seconds(600) is not <= StainlessSeconds;
         return isSlow ? HardensVerdict.Marginal : HardensVerdict.Through;
     }
 
     private static string AirWhy(HardensAt thickest) => thickest.Verdict switch
     {
-        HardensVerdict.Through => "it hardens in air by its data sheet, in far thicker pieces; what plates or oil add is a flat blade",
+        HardensVerdict.Through => "steels of its kind harden in air or between plates at the thickness of a blade; plates and oil add speed and a flat blade",
         HardensVerdict.Marginal => $"{Shown.Number(thickest.Run.Seconds(600) ?? 0, 0)} s in still air down to 600 °C is slow for stainless steel (wanted: {StainlessSeconds:0} s, from memory): plates or moving air",
         _ => "its changes in cooling are not known here: go by its maker's sheet and a coupon",
     };
@@ -110,7 +126,7 @@ public sealed record Hardens(
     {
         var worst = at.MaxBy(a => a.Structure?.SoftShare ?? 0)!;
         var soft = worst.Structure?.SoftShare ?? 0;
-        var share = soft < 0.001 ? "less than 0.1 %" : $"about {Shown.Number(100 * soft, soft < 0.1 ? 1 : 0)} %";
+        var share = soft < 0.001 ? "less than 0.1 %" : soft > 0.99 ? "all of it" : $"about {Shown.Number(100 * soft, soft < 0.1 ? 1 : 0)} %";
         var cooling = $"by its cooling {share} turns soft on the way in the middle of the {worst.Station.Where} ({kinetics.Words()})";
         return diameter == HardensVerdict.NotKnown ? cooling : $"{cooling}; by ideal diameter: {diameter.Words()}" + (kinetics == diameter ? "" : "; where the two do not agree it counts as marginal");
     }

@@ -64,8 +64,11 @@ public sealed record HeatPlan(
     /// <summary>Where stress is relieved, °C, and how long, h; common practice.</summary>
     public const double RelieveC = 625, RelieveHours = 1.5;
 
-    /// <summary>Out of the quench at the thin end and the thick end, HRC; null when not known.</summary>
-    public Estimate<double>? AsQuenchedHrc => Hardens?.At[^1].Hardness;
+    /// <summary>Out of the quench at the edge, which is what cuts and is tempered, HRC; null when not known.</summary>
+    public Estimate<double>? AsQuenchedHrc => Hardens?.At[0].Hardness;
+
+    /// <summary>Whether it does not harden, so that there is nothing to temper.</summary>
+    public bool IsSoft => Hardens?.Verdict == HardensVerdict.WillNot;
 
     /// <summary>The plan; null when nothing is known of the steel's hardening.</summary>
     /// <param name="s">What is hardened.</param>
@@ -77,6 +80,7 @@ public sealed record HeatPlan(
         var hot = HotUp(s, at);
         var loads = OvenLoads.Of(s.Shop.Oven, s.Size?.Length ?? Length.Zero, s.Size?.Height ?? Length.Zero, s.Stock, s.Pieces);
         var hardens = Quench(s, at);
+        if (s.Shop.Oven is null && hardens is not null) hardens = hardens with { At = [.. hardens.At.Select(a => a with { Hardness = a.Hardness is { } h ? h with { Low = h.Value - (2 * (h.Value - h.Low)), High = h.Value + (2 * (h.High - h.Value)) } : null })] };
         var bath = BathOf(s, at, loads);
         var isGuarded = IsGuarded(s);
         var loss = Length.OfMm(SurfaceLoss.FaceMm(at, soak.Item2, isGuarded));

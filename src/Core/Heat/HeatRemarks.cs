@@ -15,8 +15,8 @@ internal static class HeatRemarks
         {
             all.Add(cycle.WithoutOven switch
             {
-                WithoutOven.Usual => "Forge or torch: usual for this grade, but the hardness is less sure: count with twice the band and harden a coupon first.",
-                WithoutOven.WithCare => "Forge or torch: with care; the time at heat cannot be held evenly, so part of the carbides stays undissolved and the band is twice as wide. A coupon first.",
+                WithoutOven.Usual => "Forge or torch: usual for this grade, but the hardness is less sure: its band out of the quench is given twice as wide. A coupon first.",
+                WithoutOven.WithCare => "Forge or torch: with care; the time at heat cannot be held evenly, so part of the carbides stays undissolved. The band of the hardness out of the quench is given twice as wide. A coupon first.",
                 _ => "Forge or torch: advised against for this grade, its soak cannot be held there. Send it out or use an oven.",
             });
             all.Add($"A magnet lets go of steel at about {Shown.Both(Temperature.OfCelsius(CurieCelsius))} whatever the steel (from memory): the window begins {Shown.Number(Math.Max(0, cycle.From.Celsius - CurieCelsius), 0)} °C above that. The magnet says when you are near, not when you are there.");

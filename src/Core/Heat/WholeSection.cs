@@ -17,16 +17,16 @@ internal static class WholeSection
         var width = top / columns;
         var thickness = Enumerable.Range(0, columns).Select(i => ThicknessAt(h.At, (i + 0.5) * width)).ToImmutableArray();
         var got = SectionCooling.Of(thickness, width, h.From.Celsius, h.Bath.Celsius, t => h.Medium.TransferWPerM2K(t, h.Bath.Celsius), new AusteniteDecay(dissolved), Math.Max(Hardens.OutCelsius, h.Bath.Celsius + 5));
-        return h with
-        {
-            At = [.. h.At.Select(a =>
+        var again = h.With(
+        [
+            .. h.At.Select(a =>
             {
                 var c = got[Math.Clamp((int)(a.Station.UpMm / width), 0, columns - 1)];
                 var hrc = MixedHardness.Hrc(dissolved, new SteelParts(c.MartensiteShare, c.AusteniteShare, c.PearliteShare + c.FerriteShare, c.BainiteShare), 3600 * (a.Run.CPerSecond(700) ?? 1));
                 return a with { Structure = c, Hardness = hrc };
-            })],
-            Why = h.Why + "; edge and spine differ, so the whole section was cooled at once",
-        };
+            }),
+        ]);
+        return again with { Why = again.Why + "; edge and spine differ, so the whole section was cooled at once" };
     }
 
     private static double ThicknessAt(ImmutableArray<HardensAt> at, double up)

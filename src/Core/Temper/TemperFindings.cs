@@ -54,7 +54,7 @@ public static class TemperFindings
     {
         if (t.Planned is not { } planned) yield break;
         var solved = t.SetPoint?.Steel is { } at ? new[] { new RemedyWay($"temper at {Shown.Both(at)}", [new WordSet("heat", "temper", $"{Shown.Number(at.Celsius, 0)} C")]) } : [];
-        if (t.Steel.Heat.Avoided.FirstOrDefault(a => planned.Celsius > a.From.Celsius && planned.Celsius < a.To.Celsius) is { } avoided)
+        if (t.Steel.Heat.Avoided.FirstOrDefault(a => planned.Celsius + t.Oven.SwingC > a.From.Celsius && planned.Celsius - t.Oven.SwingC < a.To.Celsius) is { } avoided)
         {
             var below = Temperature.OfCelsius(Math.Floor(avoided.From.Celsius - t.Oven.SwingC));
             yield return new Finding(
@@ -62,7 +62,7 @@ public static class TemperFindings
                 Severity.Warning,
                 "temper",
                 null,
-                $"The temper lies between {Shown.Both(avoided.From)} and {Shown.Both(avoided.To)}: {avoided.Why}.",
+                $"The temper, with the swing of the oven, comes between {Shown.Both(avoided.From)} and {Shown.Both(avoided.To)}: {avoided.Why}.",
                 Shown.Both(planned),
                 $"no temper from {Shown.Both(avoided.From)} to {Shown.Both(avoided.To)}",
                 avoided.SourceKey,

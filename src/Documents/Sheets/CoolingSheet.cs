@@ -64,7 +64,7 @@ public static class CoolingSheet
         if (HeatWords.Diameter(p) is { Length: > 0 } diameter) yield return CardRows.Line(diameter, width);
         foreach (var line in HeatWords.Ways(p, h.Verdict is HardensVerdict.Marginal or HardensVerdict.WillNot ? HeatWays.Of(p.Subject, p.At) : null)) yield return CardRows.Line(line, width);
         yield return CardRows.Line("Cooling by conduction through the thickness with the heat a quenchant takes as published (±30 % between laboratories) and the heat of the changes; curves of the change by Li and others 1998, good to a factor of 2. Grain size 8 assumed.", width, size: CardRows.NoteMm);
-        yield return CardRows.Boxed(HeatWords.Start, width);
+        yield return CardRows.Boxed(HeatWords.EveryCard + " " + HeatWords.Start, width);
     }
 
     private static string Seconds(double? s) => s is { } t ? $"{Shown.Number(t, t < 10 ? 1 : 0)} s" : "-";

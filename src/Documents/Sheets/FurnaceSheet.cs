@@ -31,7 +31,7 @@ public static class FurnaceSheet
         }
 
         yield return CardRows.Line(HeatWords.HeatUp(p), width, bold: true);
-        foreach (var line in HeatWords.Critical(p).Append(HeatWords.Loads(p)).Append(HeatWords.Skin(p)).Append(HeatWords.Left(p)).Where(l => l.Length > 0)) yield return CardRows.Line(line, width);
+        foreach (var line in HeatWords.Critical(p).Append(HeatWords.Loads(p)).Append(HeatWords.Skin(p)).Append(HeatWords.Left(p)).Append(HeatWords.Cold(p)).Where(l => l.Length > 0)) yield return CardRows.Line(line, width);
         foreach (var line in p.Remarks) yield return CardRows.Line(line, width);
         if (!p.Critical.Opinions.IsEmpty)
         {

@@ -27,6 +27,7 @@ public static class RunCard
         yield return CardRows.Big("set", $"{Shown.Both(soak.Set)}, soak {HeatWords.Range(p.SoakMinutes)}", HeatWords.HeatUp(p) + " " + HeatWords.Clock, width);
         if (p.Hardens is { } h) yield return CardRows.Big("quench", $"{h.Medium.Name} at {Shown.Both(h.Bath)}", h.Medium.Description, width);
         foreach (var line in HeatWords.Bath(p)) yield return CardRows.Line(line, width);
+        if (HeatWords.Cold(p) is { Length: > 0 } cold) yield return CardRows.Line(cold, width, bold: true);
         if (HeatWords.Diameter(p) is { Length: > 0 } diameter) yield return CardRows.Line(diameter, width);
         if (p.Hardens is { } at)
         {

@@ -40,16 +40,16 @@ public static class StraighteningCard
         var hrc = t.Gives?.Value ?? (t.Wanted is { } w ? 0.5 * (w.LowHrc + w.HighHrc) : 58);
         var gives = StraightenBend.GivesWayAtShare(hrc);
         string Small(double mm) => FigureText.Size(Length.OfMm(mm), units, brief: true);
-        string Part(double bow, double over) => StraightenBend.StretchShare(thickness, Length.OfMm(bow * (1 + over)), span) is var s && s > gives ? $"{Shown.Number(100 * s, 2)} %: too much" : $"{Shown.Number(100 * s, 2)} %";
+        string Part(double bow, double over) => StraightenBend.StretchShare(thickness, Length.OfMm(bow * (1 + over)), span) is var s && s > 0.5 * gives ? $"{Shown.Number(100 * s, 2)} %: too much" : $"{Shown.Number(100 * s, 2)} %";
         yield return CardRows.Table(
-            $"Bulge down on the shim in the middle, ends clamped down; span {Small(span.Mm)}, {Small(thickness.Mm)} thick",
+            $"Bulge down on the shim, ends clamped; span {Small(span.Mm)}, {Small(thickness.Mm)} thick",
             [new("bow, and first shim", 0.22), new("skin stretched", 0.15), new("then 2 ×", 0.22), new("at most 3 ×", 0.22), new("skin stretched", 0.19)],
             [.. BowsMm.Select(b => ImmutableArray.Create(Small(b), Part(b, 1), Small(2 * b), Small(3 * b), Part(b, 3)))],
             width);
         yield return CardRows.Line($"On a flat bar, the bulge down on the shim, the hollow side up. The shim bends it past straight by its own height. At {Shown.Number(hrc, 0)} HRC the skin gives way near {Shown.Number(100 * gives, 1)} % (0.85 of the strength over 205 GPa, an engineering figure); scratches across, holes and corners let it break long before. Keep under half of that: bend less, heat it, try again. About four in five come straight so, after several tries (common practice).", width, size: CardRows.NoteMm);
         yield return CardRows.Line(Spare(r), width, size: CardRows.NoteMm);
         yield return Boxes();
-        yield return CardRows.Boxed("It can snap without a sign and throw pieces: face shield over glasses, leather gloves, nobody in line with it, a rag over the blade in the clamp. Never press a blade straight that was not tempered. No blows on the edge. Hot clamps burn.", width);
+        yield return CardRows.Boxed("It can snap without a sign and throw pieces: face shield over glasses, leather gloves, nobody in line with it, a rag over the blade in the clamp. Never press a blade straight that was not tempered. No blows on the edge. Hot clamps burn. " + HeatWords.EveryCard + " " + HeatWords.Start, width);
     }
 
     private static string Spare(Results r)

@@ -121,7 +121,7 @@ public sealed record Caution(string Title, ImmutableArray<string> Lines, string 
     {
         var lines = ImmutableArray.CreateBuilder<string>();
         lines.Add("Oven, tongs and steel burn long after the colour has gone. Face shield, leather or heat gloves, natural cloth, closed shoes. Clear the way from oven to quench first.");
-        var name = results.Shop.Quenchant?.Name ?? "";
+        var name = (results.Plan.Heat?.Quenchant ?? results.Shop.Quenchant)?.Name ?? "";
         var oil = name.Length == 0 || name.Contains("oil", StringComparison.OrdinalIgnoreCase);
         if (oil)
         {

@@ -13,6 +13,12 @@ public static class HeatWords
     /// <summary>When the soak begins.</summary>
     public const string Clock = "The soak clock starts when the piece is at heat, not when the oven says so.";
 
+    /// <summary>The cautions of heat treatment in short, for every card of it.</summary>
+    public const string EveryCard = "Heat treatment: face shield, dry gloves, cotton or wool, a clear way; moving air and a carbon-monoxide alarm. Quench oil: whole blade under at once, lid and dry powder or CO2 to hand, never water, 28 °C (50 °F) under its flash point. Temper at once, within the hour. Oil residue smokes and burns in a temper oven, and that oven is never one for food. Dry ice and liquid nitrogen burn the skin and take the air. Straightening can snap a blade. Plates stay hot, foil edges cut. Local fire code and the makers' sheets of oil, steel and oven come first.";
+
+    /// <summary>What a temper oven is not.</summary>
+    public const string TemperOvenCaution = "Wipe off every trace of quench oil before the temper: it smokes and can take fire. An oven used for steel is never one for food, before or after.";
+
     /// <summary>Cautions of the hot oven and the quench.</summary>
     /// <param name="p">The plan.</param>
     public static ImmutableArray<string> Cautions(HeatPlan p)
@@ -22,10 +28,12 @@ public static class HeatWords
         [
             "Hot work: face shield and dry leather gloves, cotton or wool clothes, closed shoes, tongs that fit, a clear way from oven to quench. Steel burns long after it has stopped glowing.",
             "Forge, torch and oven give carbon monoxide and fumes of coatings and oil: work with moving air, a carbon-monoxide alarm in the room, nobody alone.",
-            kind == QuenchKind.Oil ? "Quench oil can catch fire: a steel tank with a lid that shuts, two thirds full, nothing that burns beside it; the whole blade under at once and not drawn out half way; dry powder or CO2 to hand, never water, no drop of water in the oil; bath at least 28 °C (50 °F) under its flash point." : "",
+            kind == QuenchKind.Oil || (kind is null && HeatPlan.QuenchantOf(p.Subject) is not null) ? "Quench oil can catch fire: a steel tank with a lid that shuts, two thirds full, nothing that burns beside it; the whole blade under at once and not drawn out half way; dry powder or CO2 to hand, never water, no drop of water in the oil; bath at least 28 °C (50 °F) under its flash point." : "",
             kind == QuenchKind.Water ? "Water and brine spit and crack steel: a crack can let go with a bang. Face shield on until it is tempered." : "",
             kind == QuenchKind.Plates ? "Plates get hot, foil edges cut like a blade: gloves; hot foil is not opened in the hand." : "",
             "Temper at once, within the hour, as soon as the piece is hand-warm (65 °C, 150 °F): it is brittle as glass before. Never leave it overnight.",
+            TemperOvenCaution,
+            "Straightening can snap a blade without a sign: face shield, gloves, nobody in line with it.",
             p.Subject.Wish.SubZero is not null ? "Dry ice and liquid nitrogen burn the skin and take the air in a closed room: insulated gloves, face shield, doors open, never in a shut container." : "",
         ];
         return [.. all.Where(c => c.Length > 0), .. p.Hardens?.Medium.Cautions ?? []];
@@ -40,7 +48,21 @@ public static class HeatWords
 
     /// <summary>The ideal diameter and what it is held against; empty when it does not apply.</summary>
     public static string Diameter(HeatPlan p) => p.Hardens is { Ideal: { } ideal, Needed: { } needed }
-        ? $"Ideal diameter {Shown.Both(ideal)} (ASTM A255); half through wants {Shown.Both(needed.Least)} to {Shown.Both(needed.Most)}, through and through {Shown.Number(GrossmannPlate.ThroughRatio, 1)} times that."
+        ? $"Ideal diameter {Round(ideal)} ({A255(p)}); half through wants {Round(needed.Least)} to {Round(needed.Most)}, through and through {Shown.Number(GrossmannPlate.ThroughRatio, 1)} times that."
+        : "";
+
+    private static string Round(Length l) => $"{Shown.Number(l.Mm, 0)} mm ({Shown.Number(l.Inches, 1)} in)";
+
+    private static string A255(HeatPlan p)
+    {
+        var bar = p.Subject.Steel.Chemistry!.Value;
+        var biased = CarbonSteelBias.Applies(bar) ? $"{Shown.Number(CarbonSteelBias.UsualFactor, 2)} of ASTM A255, as measured on such steel: {Shown.Number(CarbonSteelBias.LowFactor, 2)} to {Shown.Number(CarbonSteelBias.HighFactor, 2)}" : "ASTM A255";
+        return IdealDiameter.IsInRange(bar) ? biased : biased + "; the composition lies outside the standard's range for use without doubt";
+    }
+
+    /// <summary>What a cold bath asks; empty when the plan names none.</summary>
+    public static string Cold(HeatPlan p) => p.Subject.Wish.SubZero is { } z
+        ? $"Cold: as soon as it is at room temperature, within the hour, on to {Shown.Both(z)} and hold about an hour (common practice); let it warm in air, then temper at once."
         : "";
 
     /// <summary>A thickness and what comes of it.</summary>
@@ -63,8 +85,8 @@ public static class HeatWords
         string[] all =
         [
             $"Hardening begins to be possible at {Range(lower.Low, lower.High)}{(c.Upper is { } up ? $", all of it by {Shown.Both(up)}" : "")}: {Shown.Number(c.Opinions.Length, 0)} {(c.Opinions.Length == 1 ? "source" : "sources")}, ±15 °C each.",
-            c.FullSolution is { } acm ? $"Over the eutectoid: all carbon would dissolve only at {Shown.Both(acm)}; it is hardened lower, and what stays undissolved wears well." : "",
-            c.MartensiteBegins is { } ms ? $"Martensite begins at {Shown.Both(ms)}: above that a warped blade can still be straightened, below it is brittle." : "",
+            c.FullSolution is { } acm ? $"Over the eutectoid: all carbon goes into solution from {Shown.Both(acm)} on, at rest; in a short soak part of it stays in carbides, which wear well." : "",
+            c.MartensiteBegins is { } ms ? $"Martensite begins at {Shown.Both(ms)}: above that a warped blade still bends by hand, below it stiffens, and cold it snaps." : "",
         ];
         return [.. all.Where(t => t.Length > 0)];
     }
@@ -87,7 +109,7 @@ public static class HeatWords
     public static string Minutes(double m) => m >= 120 ? $"{Shown.Trimmed(m / 60, 1)} h" : $"{Shown.Number(m, m < 10 ? 1 : 0)} min";
 
     /// <summary>The skin.</summary>
-    public static string Skin(HeatPlan p) => $"Skin: up to {Shown.Both(p.FaceLoss)} of each {(HeatPlan.IsGuarded(p.Subject) ? "guarded" : "bare")} face is scale and steel that lost carbon; it must come off after.{(HeatPlan.IsGuarded(p.Subject) ? "" : " Foil, a coating or a box without air leave about a quarter of it.")}";
+    public static string Skin(HeatPlan p) => $"Skin: up to {Shown.Both(p.FaceLoss)} of each {(HeatPlan.IsGuarded(p.Subject) ? "guarded" : "bare")} face is scale and steel that lost carbon; it must come off after.{(p.Subject.Steel.Chemistry!.Value.IsLowAlloy ? "" : " The law is for carbon steel: stainless and air-hardening steel lose less.")}{(HeatPlan.IsGuarded(p.Subject) ? "" : " Foil, a coating or a box without air leave about a quarter of it.")}";
 
     /// <summary>The bath while pieces go through it; empty when it does not apply.</summary>
     public static ImmutableArray<string> Bath(HeatPlan p)

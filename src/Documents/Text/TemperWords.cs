@@ -43,7 +43,7 @@ public static class TemperWords
     {
         var from = t.Route switch
         {
-            TemperRoute.Table => $"by the printed table of the grade ({string.Join(", ", t.Steel.Heat.TemperTable.Select(p => p.SourceKey).Distinct())})",
+            TemperRoute.Table => $"by the printed table of the grade ({string.Join(", ", t.Steel.Heat.TemperTable.Select(p => p.SourceKey).Where(k => k != SourceTag.FromMemory).Distinct())}{(t.Steel.Heat.TemperTable.Count(p => p.SourceKey == SourceTag.FromMemory) is > 0 and var n ? $"; {n} of its {t.Steel.Heat.TemperTable.Length} rows from memory" : "")})",
             TemperRoute.Regression => "by a fit over published readings of 31 carbon and low-alloy steels (Grange and Baughman 1956, Hollomon and Jaffe 1945)",
             _ => Tempered.NoData,
         };
@@ -81,7 +81,7 @@ public static class TemperWords
     public static string Learned(TemperPlan t) => t.Log.Bias is { Readings: > 0 } b
         ? $"Before any reading: 0 ± {Shown.Number(HardnessBias.PriorSdHrc, 1)} HRC off. {b.Readings} {(b.Readings == 1 ? "reading" : "readings")} of {t.Steel.Name}{(t.OvenName.Length > 0 ? " in " + t.OvenName : "")}: it comes out {Shown.Number(Math.Abs(b.MeanHrc), 1)} HRC {(b.MeanHrc >= 0 ? "harder" : "softer")} than computed, ± {Shown.Number(b.SdHrc, 1)}; the set-point counts it."
         : t.Curve.IsEmpty ? $"No reading of {t.Steel.Name} that could be held against a computed hardness: none is published by temper. Readings go into hardness.csv beside the shop file."
-        : $"No reading of {t.Steel.Name}{(t.OvenName.Length > 0 ? " in " + t.OvenName : "")} yet: computed hardness is known to ± {Shown.Number(HardnessBias.PriorSdHrc, 1)} HRC; four readings bring that to ± 0.5. They go into hardness.csv beside the shop file.";
+        : $"No reading of {t.Steel.Name}{(t.OvenName.Length > 0 ? " in " + t.OvenName : "")} yet: a steel and oven not yet tried may lie ± {Shown.Number(HardnessBias.PriorSdHrc, 1)} HRC off; four readings bring that to ± 0.5. They go into hardness.csv beside the shop file.";
 
     /// <summary>A flagged reading, then what may be behind it, the likeliest first, then what to do.</summary>
     public static ImmutableArray<string> Flagged(JudgedReading j) =>

@@ -52,6 +52,38 @@ public class HeatPlanTests
     public void Out_of_the_quench(string steel, string thickness, string quenchant, double published)
         => Assert.Equal(published, Of(steel, thickness, new HeatRequest(Quenchant: quenchant)).Heat.AsQuenchedHrc!.Value, 3.0);
 
+    /// <summary>The tables of the steel files are those of the data sheets as kept for the tests, row by row.</summary>
+    [Fact]
+    public void Steel_files_hold_the_printed_tables()
+    {
+        var rows = Repository.Text("tests", "fixtures", "tempering", "data-sheets.csv").Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var heads = rows.First(r => !r.StartsWith('#')).Split(',');
+        int Column(string name) => Array.FindIndex(heads, h => h.Trim() == name);
+        var printed = rows.Where(r => !r.StartsWith('#')).Skip(1).Select(r => r.Split(',')).ToArray();
+        var kept = 0;
+        foreach (var name in new[] { "440C", "D2", "A2", "S7", "O1", "L6", "W2", "1095" })
+        {
+            var own = printed.Where(r => r[Column("grade")].Trim() == name).Select(r => (F: Number(r[Column("fahrenheit")]), Hrc: Number(r[Column("hrc")]))).ToArray();
+            if (own.Length == 0) continue;
+            kept++;
+            Assert.All(SteelList.BuiltIn.Find(name)!.Heat.TemperTable.Where(t => t.SourceKey != SourceTag.FromMemory), t => Assert.Contains(own, o => Math.Abs(o.F - t.At.Fahrenheit) < 1 && Math.Abs(o.Hrc - t.HardnessHrc) < 1e-9));
+        }
+
+        Assert.True(kept >= 6);
+
+        static double Number(string text) => double.Parse(text, System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>Where both methods say no there is nothing to temper, in words, data and sheets alike.</summary>
+    [Fact]
+    public void What_does_not_harden_is_not_tempered()
+    {
+        var a = Of("1095", "6.35 mm", new HeatRequest(Quenchant: "medium oil", Temper: "200 C", Hardness: "58 to 60 HRC"));
+        Assert.True(a.Heat.IsSoft && a.Temper is null && a.AtWish is null);
+        Assert.Contains("nothing to temper", HeatText.Temper(a)[0], StringComparison.Ordinal);
+        Assert.True(a.Heat.AsQuenchedHrc!.High - a.Heat.AsQuenchedHrc.Low > 6);
+    }
+
     /// <summary>Thirteen hatchets: 4 loads of 4 and less, one piece warms 15 L by 8 to 10 °C, one in a row from 50 to 65 °C; 40 L take four.</summary>
     [Fact]
     public void A_shed_with_fifteen_litres()
