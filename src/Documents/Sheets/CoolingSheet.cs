@@ -18,7 +18,7 @@ public static class CoolingSheet
         if (request.Heat is not { Hardens: { } h } p) return [];
         var open = SheetTop.New(request, Key, Title, Title, HeatWords.Head(p) + ". " + Plain(h));
         var room = open.Room;
-        var height = Math.Min(0.6 * room.Height, 130);
+        var height = Math.Min(0.46 * room.Height, 105);
         Of(p, h).Draw(open.Canvas, new Box(room.MinX, room.MaxY - height, room.MaxX, room.MaxY));
         var rest = new OpenSheet(open.Canvas, room with { MaxY = room.MaxY - height - 4 });
         return Flow.Over(rest, () => SheetTop.New(request, Key, Title, Title, "Continued."), head: null, Rows(p, h, room.Width), after: Notes.Draw);
@@ -64,7 +64,7 @@ public static class CoolingSheet
         if (HeatWords.Diameter(p) is { Length: > 0 } diameter) yield return CardRows.Line(diameter, width);
         foreach (var line in HeatWords.Ways(p, h.Verdict is HardensVerdict.Marginal or HardensVerdict.WillNot ? HeatWays.Of(p.Subject, p.At) : null)) yield return CardRows.Line(line, width);
         yield return CardRows.Line("Cooling by conduction through the thickness with the heat a quenchant takes as published (±30 % between laboratories) and the heat of the changes; curves of the change by Li and others 1998, good to a factor of 2. Grain size 8 assumed.", width, size: CardRows.NoteMm);
-        yield return CardRows.Boxed(HeatWords.EveryCard + " " + HeatWords.Start, width);
+        yield return CardRows.Boxed(HeatWords.EveryCard, width);
     }
 
     private static string Seconds(double? s) => s is { } t ? $"{Shown.Number(t, t < 10 ? 1 : 0)} s" : "-";

@@ -53,7 +53,7 @@ public static class HardnessSheet
         yield return CardRows.Line($"At {Shown.Number(expected, 0)} HRC the dent is {Shown.Number(IndentDepth.Of(expected).Mm, 3)} mm deep and {Size(IndentDepth.Diameter(expected))} across: steel at least {Size(TestSpots.LeastThickness)} thick, dents {Size(IndentDepth.Apart(expected))} apart, {Size(IndentDepth.FromEdge(expected))} from a rim. Grind scale and soft skin off both faces there; lay the piece flat and free on the anvil; first dent only to seat it (ISO 6508-1, from memory).", width, size: CardRows.NoteMm);
         yield return CardRows.Line(request.Results.Shop.HardnessTester is { } tester ? $"{tester.Name} {(tester.ReadsHighByHrc is { } off ? $"reads {Shown.Number(Math.Abs(off), 1)} HRC {(off < 0 ? "low: add" : "high: take off")} that" : "was never checked: read a test block first and write what it is off by into the shop file")}. No tester: hardness files in steps of 5 HRC tell only in which step it lies." : "The shop names no tester: hardness files in steps of 5 HRC tell only in which step it lies; a fresh file that skates says over about 60.", width, size: CardRows.NoteMm);
         yield return Boxes(request, t, Math.Max(spots.Length, 1));
-        yield return CardRows.Boxed("Glasses at the tester and the grinder: hard steel chips. " + HeatWords.EveryCard + " " + HeatWords.Start, width);
+        yield return CardRows.Boxed("Glasses at the tester and the grinder: hard steel chips. " + HeatWords.EveryCard, width);
         yield return CardRows.Line(TemperWords.Learned(t), width);
         if (t.Log.Readings.Length > 0)
         {

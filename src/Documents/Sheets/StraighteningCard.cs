@@ -29,6 +29,7 @@ public static class StraighteningCard
         var (units, thickness) = (request.Units, r.Plan.Stock.Thickness);
         var span = Length.OfMm(Math.Max(20, 0.9 * r.Outline.Length.Mm));
         var most = t.StraightenAtMost;
+        yield return CardRows.Boxed("It can snap without a sign and throw pieces: face shield over glasses, leather gloves, nobody in line with it, a rag over the blade in the clamp. Never press a blade straight that was not tempered. No blows on the edge. Hot clamps burn. " + HeatWords.EveryCard, width);
         yield return CardRows.Said("Out of the quench, while it is warm");
         yield return CardRows.Line(request.Heat?.Critical.MartensiteBegins is { } ms
             ? $"Above {Shown.Both(ms)}, where martensite begins, it still bends by hand: gloves, light and even, on the edge of a board or in a vise with soft jaws. It gets stiff fast; some 100 °C (180 °F) lower stop: from there it snaps. Then between plates or clamped to a flat bar until it is cold."
@@ -49,7 +50,6 @@ public static class StraighteningCard
         yield return CardRows.Line($"On a flat bar, the bulge down on the shim, the hollow side up. The shim bends it past straight by its own height. At {Shown.Number(hrc, 0)} HRC the skin gives way near {Shown.Number(100 * gives, 1)} % (0.85 of the strength over 205 GPa, an engineering figure); scratches across, holes and corners let it break long before. Keep under half of that: bend less, heat it, try again. About four in five come straight so, after several tries (common practice).", width, size: CardRows.NoteMm);
         yield return CardRows.Line(Spare(r), width, size: CardRows.NoteMm);
         yield return Boxes();
-        yield return CardRows.Boxed("It can snap without a sign and throw pieces: face shield over glasses, leather gloves, nobody in line with it, a rag over the blade in the clamp. Never press a blade straight that was not tempered. No blows on the edge. Hot clamps burn. " + HeatWords.EveryCard + " " + HeatWords.Start, width);
     }
 
     private static string Spare(Results r)

@@ -75,7 +75,7 @@ public static class TemperCard
 
         foreach (var line in TemperWords.Limits(t)) yield return CardRows.Line(line, width, size: CardRows.NoteMm);
         yield return CardRows.Line(TemperWords.Learned(t), width, size: CardRows.NoteMm);
-        yield return CardRows.Boxed(TemperWords.Caution + " " + HeatWords.EveryCard + " " + HeatWords.Start, width);
+        yield return CardRows.Boxed("Just-quenched steel can break like glass: no blow, no fall, no bending cold. Wipe the oil off first: it smokes and can take fire. " + HeatWords.EveryCard, width);
     }
 
     private static FlowRow Times(TemperPlan t)

@@ -14,7 +14,7 @@ public static class HeatWords
     public const string Clock = "The soak clock starts when the piece is at heat, not when the oven says so.";
 
     /// <summary>The cautions of heat treatment in short, for every card of it.</summary>
-    public const string EveryCard = "Heat treatment: face shield, dry gloves, cotton or wool, a clear way; moving air and a carbon-monoxide alarm. Quench oil: whole blade under at once, lid and dry powder or CO2 to hand, never water, 28 °C (50 °F) under its flash point. Temper at once, within the hour. Oil residue smokes and burns in a temper oven, and that oven is never one for food. Dry ice and liquid nitrogen burn the skin and take the air. Straightening can snap a blade. Plates stay hot, foil edges cut. Local fire code and the makers' sheets of oil, steel and oven come first.";
+    public const string EveryCard = "Face shield, dry gloves, natural cloth; moving air and a carbon-monoxide alarm. Oil fire: whole blade under at once, lid, dry powder or CO2, never water, bath 28 °C (50 °F) under its flash point. Temper within the hour; no oil residue in the temper oven, and never an oven for food. Cold baths burn the skin and take the air; straightening can snap a blade; plates stay hot, foil edges cut. Local fire code and the makers' sheets of oil, steel and oven come first. Numbers are starting points: a coupon first.";
 
     /// <summary>What a temper oven is not.</summary>
     public const string TemperOvenCaution = "Wipe off every trace of quench oil before the temper: it smokes and can take fire. An oven used for steel is never one for food, before or after.";

@@ -7,9 +7,6 @@ namespace Tangwright.Documents;
 /// <summary>How tempering and hardness are worded, the same on sheets, command line and desk.</summary>
 public static class TemperWords
 {
-    /// <summary>Cautions of the temper.</summary>
-    public const string Caution = "Just-quenched steel can break like glass: no blow, no fall, no bending cold; temper at once, within the hour, as soon as it is under 65 °C (150 °F), where the hand can just bear it. Wipe every trace of quench oil off first: it smokes and can take fire in the oven. Never an oven in which food is made, before or after. Heat gloves, tongs, a clear way, the window open. The oven maker's manual and local rules come first.";
-
     /// <summary>"2 × 2 h".</summary>
     public static string Cycle(TemperPlan t) => $"{t.Cycle.Count} × {Shown.Trimmed(t.Cycle.HoldHours, 1)} h";
 
@@ -57,7 +54,7 @@ public static class TemperWords
     {
         if (t.SetPoint is not { } s || t.Wanted is not { } wanted) return "";
         if (t.Planned is not null && s.Steel is { } at) return t.PlannedGives is { } g && g.Value >= wanted.LowHrc && g.Value <= wanted.HighHrc ? "" : $"The temper of the plan is not the one computed for {Band(wanted)}: that would be {Shown.Both(at)} in the steel.";
-        var aims = string.Join(", or ", s.Instead.Select((i, k) => $"{(k == 0 ? "Aim for " : "")}{Band(i.Band)}: steel near {Shown.Both(i.At)}{(t.Oven.ReadsHighByC is { } high && Math.Abs(high) >= 0.05 ? $", {t.OvenName} set to {Shown.Both(Temperature.OfCelsius(i.At.Celsius + high))}" : "")}"));
+        var aims = string.Join(", or ", s.Instead.Select((i, k) => $"{(k == 0 ? "Aim for " : "")}{Band(i.Band)}: steel near {Shown.Both(i.At)}{(t.Oven.ReadsHighByC is { } high && Math.Abs(high) >= 0.05 ? $", {t.OvenName} set to {Shown.Both(Temperature.OfCelsius(i.At.Celsius + high))}" : "")}{(IsKitchen(t) && i.At.Celsius > KitchenMostC ? ", hotter than a kitchen oven goes: in the hardening oven" : "")}"));
         return s.Verdict switch
         {
             TemperVerdict.Avoided when s.Avoided is { } a => $"{Band(wanted)} would need a temper between {Shown.Both(a.From)} and {Shown.Both(a.To)}: {a.Why}. {aims}.",
@@ -93,6 +90,11 @@ public static class TemperWords
 
     /// <summary>"14 °C (25 °F)", a difference.</summary>
     public static string Difference(double celsius) => $"{Shown.Number(celsius, 0)} °C ({Shown.Number(1.8 * celsius, 0)} °F)";
+
+    // kitchen ovens end about there, common practice
+    private const double KitchenMostC = 260;
+
+    private static bool IsKitchen(TemperPlan t) => t.OvenName.Contains("kitchen", StringComparison.OrdinalIgnoreCase) || t.OvenName.Contains("toaster", StringComparison.OrdinalIgnoreCase);
 
     private static string Sentence(string s) => s.Length == 0 ? "" : char.ToUpperInvariant(s[0]) + s[1..] + (s.EndsWith('.') ? "" : ".");
 }
