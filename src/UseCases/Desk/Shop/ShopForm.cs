@@ -110,6 +110,7 @@ public static class ShopForm
         "oven" => "Hardening oven",
         "temper_oven" => "Tempering oven",
         "quenchant" => "Quenchant",
+        "hardness_tester" => "Hardness tester",
         "printer" => "Printers",
         "rack" => "Bars in the rack",
         "bar" => "Bars that can be bought",
@@ -117,7 +118,7 @@ public static class ShopForm
         _ => "Allowances",
     };
 
-    private static string One(string heading) => heading switch { "tooling" or "papers" => "list", "temper_oven" or "oven" => "oven", "allowances" => "allowance", "spot_drill" => "spot drill", "end_mill" => "end mill", "placing" => "way", "rack" => "bar", _ => heading };
+    private static string One(string heading) => heading switch { "tooling" or "papers" => "list", "temper_oven" or "oven" => "oven", "allowances" => "allowance", "spot_drill" => "spot drill", "end_mill" => "end mill", "placing" => "way", "rack" => "bar", "hardness_tester" => "tester", _ => heading };
 
     private static string Label(string key) => key switch
     {
@@ -131,6 +132,11 @@ public static class ShopForm
         "belt_speed" => "Belt speed, or slowest to fastest",
         "grits" => "Grits, each with its series",
         "reads_high_by" => "Reads too high by",
+        "swing" => "Swings to either side by",
+        "guard" => "Keeps air from the steel",
+        "temperature" => "Used at",
+        "warmest" => "Warmest it gets",
+        "flash_point" => "Flash point",
         "roll_width" => "Width of the roll",
         "margin" => "Margin it cannot print",
         "bar_across" => "100 mm bar across measured",
