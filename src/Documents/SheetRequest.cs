@@ -80,14 +80,20 @@ public sealed record SheetRequest(
     /// <summary>The rough cuts asked for.</summary>
     internal Checked<RoughCutPlan> RoughCuts => SawnFirst?.Value ?? Core.RoughCuts.Of(Results, RoughCut);
 
-    /// <summary>Pieces to harden; 0: those started of the bars, else 1.</summary>
-    public int HeatPieces { get; init; }
+    /// <summary>Pieces to harden: those started of the bars, else 1.</summary>
+    internal int HeatPieces => Stock?.Starts ?? 1;
+
+    /// <summary>Hardening, worked out when first looked at; null: by each sheet that needs it.</summary>
+    public Lazy<HeatPlan?>? HardenedOnce { get; init; }
 
     /// <summary>Hardening; null when nothing is known of the steel's.</summary>
-    internal HeatPlan? Heat => HeatSubject.Of(Results, HeatPieces > 0 ? HeatPieces : Stock?.Starts ?? 1) is { } subject ? HeatPlan.Of(subject) : null;
+    internal HeatPlan? Heat => HardenedOnce is { } once ? once.Value : HardeningOf(Results, HeatPieces);
 
     /// <summary>Tempering; null when nothing is known of the steel's hardening.</summary>
-    internal TemperPlan? Temper => Heat is { IsSoft: true } ? null : TemperPlan.Of(Results, Heat?.AsQuenchedHrc?.Value);
+    internal TemperPlan? Temper => Heat is var heat && heat is { IsSoft: true } ? null : TemperPlan.Of(Results, heat?.AsQuenchedHrc?.Value);
+
+    /// <summary>Hardening of so many pieces; null when nothing is known of the steel's.</summary>
+    public static HeatPlan? HardeningOf(Results results, int pieces) => HeatSubject.Of(results, pieces) is { } subject ? HeatPlan.Of(subject) : null;
 
     /// <summary>Sheets in the packet; 0 until they are counted.</summary>
     public int SheetCount { get; init; }

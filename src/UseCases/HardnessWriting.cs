@@ -27,23 +27,13 @@ public static class HardnessWriting
     public static Checked<OpenedWork> Add(string planPath, string? shopPath, HardnessRequest q, DateOnly date) => OpenWork.Of(planPath, shopPath).Then(work =>
     {
         var faults = new List<Fault>();
-        T? One<T>(string what, string? text, Func<string, Reading<T>> read)
-            where T : struct
-        {
-            if (string.IsNullOrWhiteSpace(text)) return null;
-            var got = read(text);
-            if (got.IsGood) return got.Value;
-            faults.Add(Fault.OfFile(what, got.Message, got.Remedy));
-            return null;
-        }
-
         var wish = work.Plan.Heat;
         var number = q.Reading.Trim();
         if (number.EndsWith("HRC", StringComparison.OrdinalIgnoreCase)) number = number[..^3].Trim();
         if (!double.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var hrc)) faults.Add(Fault.OfFile("reading", $"\"{q.Reading.Trim()}\" is no hardness", "write what the tester showed, as 56.5"));
-        var tempered = One("tempered", q.Tempered, QuantityText.Temperature) ?? wish?.Temper;
-        var hold = One("hold", q.Hold, QuantityText.Minutes) ?? wish?.HoldMinutes ?? 120;
-        var oil = One("oil", q.Oil, QuantityText.Temperature);
+        var tempered = TypedText.Value(faults, "tempered", q.Tempered, QuantityText.Temperature) ?? wish?.Temper;
+        var hold = TypedText.Value(faults, "hold", q.Hold, QuantityText.Minutes) ?? wish?.HoldMinutes ?? 120;
+        var oil = TypedText.Value(faults, "oil", q.Oil, QuantityText.Temperature);
         if (tempered is null && faults.Count == 0) faults.Add(Fault.OfFile("tempered", "the temperature of the temper is missing", "write it, as 200 C, or put it under [heat] in the plan"));
         return faults.Count > 0
             ? Checked<OpenedWork>.Bad(faults)

@@ -78,25 +78,15 @@ public static class PlanHeat
     private static Checked<Asked> Read(HeatRequest q, HeatWish? planned, HardnessBand? wanted, Shop shop)
     {
         var faults = new List<Fault>();
-        T? One<T>(string what, string? text, Func<string, Reading<T>> read)
-            where T : struct
-        {
-            if (string.IsNullOrWhiteSpace(text)) return null;
-            var got = read(text);
-            if (got.IsGood) return got.Value;
-            faults.Add(Fault.OfFile(what, got.Message, got.Remedy));
-            return null;
-        }
-
         var wish = planned ?? new HeatWish();
-        var band = One("hardness", q.Hardness, QuantityText.Hardness);
+        var band = TypedText.Value(faults, "hardness", q.Hardness, QuantityText.Hardness);
         var asked = wish with
         {
-            Harden = One("harden", q.Harden, QuantityText.Temperature) ?? wish.Harden,
-            SoakMinutes = One("soak", q.Soak, QuantityText.Minutes) ?? wish.SoakMinutes,
-            Temper = One("temper", q.Temper, QuantityText.Temperature) ?? wish.Temper,
-            HoldMinutes = One("hold", q.Hold, QuantityText.Minutes) ?? wish.HoldMinutes,
-            SubZero = One("sub-zero", q.SubZero, QuantityText.Temperature) ?? wish.SubZero,
+            Harden = TypedText.Value(faults, "harden", q.Harden, QuantityText.Temperature) ?? wish.Harden,
+            SoakMinutes = TypedText.Value(faults, "soak", q.Soak, QuantityText.Minutes) ?? wish.SoakMinutes,
+            Temper = TypedText.Value(faults, "temper", q.Temper, QuantityText.Temperature) ?? wish.Temper,
+            HoldMinutes = TypedText.Value(faults, "hold", q.Hold, QuantityText.Minutes) ?? wish.HoldMinutes,
+            SubZero = TypedText.Value(faults, "sub-zero", q.SubZero, QuantityText.Temperature) ?? wish.SubZero,
             Tempers = q.Tempers ?? wish.Tempers,
             Quenchant = string.IsNullOrWhiteSpace(q.Quenchant) ? wish.Quenchant : new Quenchant(q.Quenchant.Trim(), null) { Medium = shop.KnownMedia.FirstOrDefault(m => m.IsCalled(q.Quenchant.Trim())) },
         };

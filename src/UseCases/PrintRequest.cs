@@ -89,8 +89,10 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
         var bevels = PlanBevels.Read(Bevels ?? new BevelsRequest(), results.Plan.Units);
         if (!bevels.IsGood) return Checked<SheetRequest>.Bad(bevels.Faults);
         var request = new SheetRequest(results, paper, printer?.Margin.Mm ?? 10, scale, Mirror, Date, units.Value, work.ShopUsed) { Programs = new(() => MakeProgram.Reports(results, OpenWork.Stem(work.PlanPath))), RoughCut = cuts, SawnFirst = new(() => RoughCuts.Of(results, cuts)), Finish = finish.Value, Bevels = bevels.Value };
-        if (Planned is not null) return Checked<SheetRequest>.Good(request with { Stock = Planned });
-        return Stock is null ? Checked<SheetRequest>.Good(request) : PlanStock.Of(work, results, Stock).Then(s => Checked<SheetRequest>.Good(request with { Stock = s.Stock }));
+        if (Planned is not null) return Started(Planned);
+        return Stock is null ? Started(null) : PlanStock.Of(work, results, Stock).Then(s => Started(s.Stock));
+
+        Checked<SheetRequest> Started(StockPlan? stock) => Checked<SheetRequest>.Good(request with { Stock = stock, HardenedOnce = new(() => SheetRequest.HardeningOf(results, stock?.Starts ?? 1)) });
     }
 
     private static (double Across, double Along)? ReadMeasured(string text)

@@ -61,8 +61,8 @@ public sealed record HeatPlan(
     /// <summary>Under the flash point the bath is kept by so much, °C (from memory of a fire code: 28 °C).</summary>
     public const double FlashMarginC = 28;
 
-    /// <summary>Where stress is relieved, °C, and how long, h; common practice.</summary>
-    public const double RelieveC = 625, RelieveHours = 1.5;
+    /// <summary>Where stress is relieved, °C; common practice.</summary>
+    public const double RelieveC = 625;
 
     /// <summary>Out of the quench at the edge, which is what cuts and is tempered, HRC; null when not known.</summary>
     public Estimate<double>? AsQuenchedHrc => Hardens?.At[0].Hardness;

@@ -73,7 +73,7 @@ public static class HardnessSheet
     private static FlowRow Boxes(SheetRequest request, TemperPlan t, int spots)
     {
         const double RowMm = 8;
-        var pieces = request.HeatPieces > 0 ? request.HeatPieces : request.Stock?.Starts ?? 1;
+        var pieces = request.HeatPieces;
         var rows = Math.Clamp(pieces, FewestRows, MostRows / 2);
         string[] heads = ["piece", "load", "oil before", "steel at", .. Enumerable.Range(0, spots).SelectMany(i => new[] { $"{Letter(i)} 1", $"{Letter(i)} 2" }), "mean", t.Wanted is { } w ? $"in {Shown.Trimmed(w.LowHrc, 1)}–{Shown.Trimmed(w.HighHrc, 1)}" : "good"];
         return new FlowRow(7 + (rows * RowMm) + 3, (canvas, box) =>

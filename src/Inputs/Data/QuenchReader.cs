@@ -69,31 +69,11 @@ public static class QuenchReader
 }
 
 /// <summary>Quenchants, found by name or by another name; capitals do not matter.</summary>
-public sealed class QuenchList
+/// <param name="media">The list; of two with the same name the first given is found.</param>
+public sealed class QuenchList(IEnumerable<QuenchMedium> media) : ListByName<QuenchMedium>(media, m => m.Name, m => m.OtherNames)
 {
     private static readonly Lazy<QuenchList> Own = new(() => new QuenchList(DataText.Names.Where(n => n.StartsWith("quenchants/", StringComparison.Ordinal)).Select(n => QuenchReader.Read(DataText.Of(n), "data/" + n).Value)));
-    private readonly Dictionary<string, QuenchMedium> _byName = new(StringComparer.OrdinalIgnoreCase);
-
-    /// <summary>A list; of two with the same name the first given is found.</summary>
-    public QuenchList(IEnumerable<QuenchMedium> media)
-    {
-        All = [.. media];
-        foreach (var m in All) _byName.TryAdd(m.Name, m);
-        foreach (var m in All)
-        {
-            foreach (var other in m.OtherNames) _byName.TryAdd(other, m);
-        }
-    }
 
     /// <summary>Those of data/quenchants.</summary>
     public static QuenchList BuiltIn => Own.Value;
-
-    /// <summary>All of them.</summary>
-    public ImmutableArray<QuenchMedium> All { get; }
-
-    /// <summary>The quenchant of a name; null when there is none.</summary>
-    public QuenchMedium? Find(string name) => _byName.GetValueOrDefault(name.Trim());
-
-    /// <summary>The known name nearest to one that is not known; null when none is near.</summary>
-    public string? Nearest(string name) => KeyTable.Nearest(name.Trim(), _byName.Keys);
 }

@@ -92,31 +92,11 @@ public static class SteelReader
 }
 
 /// <summary>Steels, found by name or by another name; capitals do not matter.</summary>
-public sealed class SteelList
+/// <param name="steels">The list; of two steels with the same name the first given is found.</param>
+public sealed class SteelList(IEnumerable<Steel> steels) : ListByName<Steel>(steels, s => s.Name, s => s.OtherNames)
 {
     private static readonly Lazy<SteelList> Own = new(() => new SteelList(DataText.Names.Where(n => n.StartsWith("steels/", StringComparison.Ordinal)).Select(n => SteelReader.Read(DataText.Of(n), "data/" + n).Value)));
-    private readonly Dictionary<string, Steel> _byName = new(StringComparer.OrdinalIgnoreCase);
-
-    /// <summary>A list; of two steels with the same name the first given is found.</summary>
-    public SteelList(IEnumerable<Steel> steels)
-    {
-        All = [.. steels];
-        foreach (var s in All) _byName.TryAdd(s.Name, s);
-        foreach (var s in All)
-        {
-            foreach (var other in s.OtherNames) _byName.TryAdd(other, s);
-        }
-    }
 
     /// <summary>The steels of data/steels.</summary>
     public static SteelList BuiltIn => Own.Value;
-
-    /// <summary>All of them.</summary>
-    public ImmutableArray<Steel> All { get; }
-
-    /// <summary>The steel of a name; null when there is none.</summary>
-    public Steel? Find(string name) => _byName.GetValueOrDefault(name.Trim());
-
-    /// <summary>The known name nearest to one that is not known; null when none is near.</summary>
-    public string? Nearest(string name) => KeyTable.Nearest(name.Trim(), _byName.Keys);
 }

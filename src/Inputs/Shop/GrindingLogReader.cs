@@ -20,26 +20,14 @@ public static class GrindingLogReader
     /// <summary>The columns.</summary>
     public const string Heading = "date,batch,tool,pieces,grams,minutes,belts";
 
-    private const int Columns = 7;
-
     /// <summary>Reads a text.</summary>
     public static Checked<GrindingLogFile> Read(string text, string fileName)
     {
         var source = new SourceText(text, fileName);
         var faults = new List<Fault>();
-        var rows = CommaRows.Read(source, faults);
-        if (rows.Count == 0) return Checked<GrindingLogFile>.Good(new GrindingLogFile(text, []));
-        if (!string.Equals(string.Join(',', rows[0].Values.Select(v => v.Text)), Heading, StringComparison.OrdinalIgnoreCase)) return Checked<GrindingLogFile>.Bad(source.Fault(0, "the first line does not name the columns", "write " + Heading));
         var entries = ImmutableArray.CreateBuilder<GrindingEntry>();
-        foreach (var row in rows.Skip(1))
+        foreach (var row in LogRows.Of(source, Heading, faults))
         {
-            if (faults.Count > 50) break;
-            if (row.Values.Count != Columns)
-            {
-                faults.Add(source.Fault(row.Offset, $"{row.Values.Count} values where {Columns} are wanted", "write one value for each column, empty ones too"));
-                continue;
-            }
-
             DateOnly? date = DateOnly.TryParseExact(row.Values[0].Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
             var (batch, tool) = (row.Values[1].Text, row.Values[2].Text);
             if (batch.Length == 0) faults.Add(source.Fault(row.Values[1].Offset, "the batch has no name", "write what you call it"));
