@@ -28,7 +28,7 @@ public sealed record CordWrap(Length Along, Length Diameter, double Turns, Lengt
     {
         if (plan.Cord is not { } cord) return null;
         var file = HandleMaterials.Of(plan, shop).Cord;
-        if ((cord.Diameter ?? file?.Diameter?.Value) is not { } d || (cord.From ?? plan.Grip?.From) is not { } from || (cord.To ?? plan.Grip?.To) is not { } to) return null;
+        if ((cord.Diameter ?? file?.CordDiameter?.Value) is not { } d || (cord.From ?? plan.Grip?.From) is not { } from || (cord.To ?? plan.Grip?.To) is not { } to) return null;
         var along = from.To(to);
         var axis = (to - from).Unit;
         var pitch = d.Mm + cord.Gap.Mm;
@@ -59,7 +59,7 @@ public sealed record CordWrap(Length Along, Length Diameter, double Turns, Lengt
     }
 
     // a cord of another diameter than that of its file weighs as its cross section
-    private static double Thicker(Length d, HandleMaterial file) => file.Diameter is { } own ? d.Mm * d.Mm / (own.Value.Mm * own.Value.Mm) : 1;
+    private static double Thicker(Length d, HandleMaterial file) => file.CordDiameter is { } own ? d.Mm * d.Mm / (own.Value.Mm * own.Value.Mm) : 1;
 
     // the steel under a line across, nearest to the point
     private static (double Low, double High)? Stretch(RayHits rays, RayHit[] hits, Point at, Point across, double far)
