@@ -16,9 +16,6 @@ public sealed record OpenedWork(string PlanPath, Plan Plan, Shop Shop, string Sh
     /// <summary>What was measured on finished pieces, from the file beside the plan; empty when there is none.</summary>
     public MeasuredFile Measured { get; init; } = MeasuredFile.Empty;
 
-    /// <summary>The handle materials a plan can name: the shop's own first, then those that come with the program.</summary>
-    public HandleList Handles { get; init; } = HandleList.BuiltIn;
-
     /// <summary>Folder of the shop's log.</summary>
     internal string LogFolder { get; init; } = "";
 
@@ -63,7 +60,7 @@ public static class OpenWork
     private static Checked<OpenedWork> With(Plan named, string planPath, FoundShop shop)
     {
         var plan = named.Heat?.Quenchant is { Medium: null } q ? named with { Heat = named.Heat with { Quenchant = q with { Medium = shop.Shop.KnownMedia.FirstOrDefault(m => m.IsCalled(q.Name)) } } } : named;
-        return FindSteel(plan.Stock.Steel, shop.Folder).Then(steel => MeasuredBeside.Read(planPath).Then(measured => GrindingLogBeside.Read(shop.Folder).Then(log => HardnessLogBeside.Read(shop.Folder).Then(readings => HandlesOf(shop.Folder).Then(handles => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan, shop.Shop with { GrindingLog = log.Entries, HardnessLog = readings.Entries }, shop.Words, steel.Steel) { Measured = measured, Handles = handles, LogFolder = shop.Folder }))))));
+        return FindSteel(plan.Stock.Steel, shop.Folder).Then(steel => MeasuredBeside.Read(planPath).Then(measured => GrindingLogBeside.Read(shop.Folder).Then(log => HardnessLogBeside.Read(shop.Folder).Then(readings => Checked<OpenedWork>.Good(new OpenedWork(planPath, plan, shop.Shop with { GrindingLog = log.Entries, HardnessLog = readings.Entries }, shop.Words, steel.Steel) { Measured = measured, LogFolder = shop.Folder })))));
     }
 
     /// <summary>The plan's name without folder and ending, for naming what is made from it.</summary>
@@ -98,7 +95,11 @@ public static class OpenWork
         }
     }
 
-    private static Checked<FoundShop> FindShop(string planPath, string? named) => ShopFile(planPath, named).Then(WithOwnMedia);
+    private static Checked<FoundShop> FindShop(string planPath, string? named) => ShopFile(planPath, named).Then(WithOwnMedia).Then(WithOwnHandles);
+
+    // materials of handles likewise
+    private static Checked<FoundShop> WithOwnHandles(FoundShop found)
+        => OwnFiles(found.Folder, "handles", HandleReader.Read).Then(own => Checked<FoundShop>.Good(own.Length == 0 ? found : found with { Shop = found.Shop with { KnownHandles = new HandleList(own.Concat(HandleList.BuiltIn.All)).All } }));
 
     // quenchants of the shop's own folder, then of the person's, stand before those that come with the program
     private static Checked<FoundShop> WithOwnMedia(FoundShop found)
@@ -138,9 +139,6 @@ public static class OpenWork
     }
 
     private static Checked<SteelList> OwnSteels(string shopFolder) => OwnFiles(shopFolder, "steels", (text, file) => SteelReader.Read(text, file)).Then(own => Checked<SteelList>.Good(new SteelList(own)));
-
-    // handle materials of the shop's own folder, then of the person's, stand before those that come with the program
-    private static Checked<HandleList> HandlesOf(string shopFolder) => OwnFiles(shopFolder, "handles", HandleReader.Read).Then(own => Checked<HandleList>.Good(own.Length == 0 ? HandleList.BuiltIn : new HandleList(own.Concat(HandleList.BuiltIn.All))));
 
     private static Checked<T[]> OwnFiles<T>(string shopFolder, string kind, Func<string, string, Checked<T>> reader)
         where T : class
