@@ -10,8 +10,7 @@ public sealed record CordNeed(double Turns, Length PerTurn, Length Wrapped);
 
 /// <summary>How much cord a wrap takes.</summary>
 /// <remarks>
-/// The middle of the cord runs half its diameter off the handle: about any round or flat section without hollows the way round is the girth + π d.
-/// It climbs by its pitch at each turn: √((girth + π d)² + pitch²), a helix laid out flat. Rings would be shorter by what the pitch adds, 0.1 % in the usual wrap.
+/// A turn is that of <see cref="CordTurn"/>, about any round or flat section without hollows: √((girth + π d)² + pitch²), a helix laid out flat. Rings would be shorter by what the pitch adds, 0.1 % in the usual wrap.
 /// </remarks>
 [Formula("cord in a wrap, mm", "santalo-1976", "cord pulled tight on a girth that stays the same and has no hollows, uncrushed; a stretched cord needs less, one that flattens too")]
 public static class CordLength
@@ -48,8 +47,7 @@ public static class CordLength
     private static CordNeed Helix(Length along, Length girth, Length diameter, Length pitch)
     {
         if (!(pitch.Mm > 0)) return new CordNeed(0, Length.Zero, Length.Zero);
-        var round = girth.Mm + (Math.PI * diameter.Mm);
-        var (turns, turn) = (along / pitch, Length.OfMm(Math.Sqrt((round * round) + (pitch.Mm * pitch.Mm))));
+        var (turns, turn) = (along / pitch, Length.OfMm(CordTurn.LengthMm(0.5 * girth.Mm, 0, diameter.Mm, pitch.Mm)));
         return new CordNeed(turns, turn, turn * turns);
     }
 }

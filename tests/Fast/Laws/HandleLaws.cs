@@ -191,6 +191,9 @@ public class HandleLaws
             var need = CordLength.Of(Mm(along), Mm(girth), Mm(d), spacing);
             var rings = need.Turns * (girth + (Math.PI * d));
             Assert.True(need.Wrapped.Mm > rings);
+            var wide = 0.5 * girth * chance.NextDouble();
+            Assert.Equal(CordTurn.LengthMm(wide, (0.5 * girth) - wide, d, d * spacing), need.PerTurn.Mm, 9);
+            Assert.True(CordTurn.LengthMm(wide, 2, d, d) < CordTurn.LengthMm(wide, 2, d, 2 * d));
             Assert.Equal(along, need.Turns * d * spacing, 9);
             Assert.True(CordLength.ToCut(need.Wrapped) > need.Wrapped + CordLength.Tails);
 

@@ -40,6 +40,7 @@ public class HandlePrinted
         new("canvas phenolic over steel, 120 mm, 60 °C", ThermalMismatch.Of(Mm(120), One("NEMA CE").ExpansionMillionthsPerK!.Value, 11.5, 60).Mm, 0.061, 0.0005, "mm", 4, ByHand),
         new("brass pin 6.35 mm in steel, 60 °C, 19.1 over 11.5", ThermalMismatch.Of(Mm(6.35), 19.1, 11.5, 60).Mm, 0.0029, 0.00005, "mm", 5, ByHand),
         new("turn of 4 mm cord on a girth of 68.43 mm", CordLength.Of(Mm(150), Mm(68.43), Mm(4)).PerTurn.Mm, 81.1, 0.05, "mm", 2, ByHand),
+        new("the same as a flat of 27.865 by 6.35 mm", CordTurn.LengthMm(27.865, 6.35, 4, 4), 81.1, 0.05, "mm", 2, ByHand),
         new("cord on 150 mm of that handle", CordLength.Of(Mm(150), Mm(68.43), Mm(4)).Wrapped.Mm / 1000, 3.04, 0.005, "m", 4, ByHand),
         new("the same, to cut", CordLength.ToCut(CordLength.Of(Mm(150), Mm(68.43), Mm(4)).Wrapped).Mm / 1000, 3.85, 0.01, "m", 3, ByHand),
     ];
