@@ -47,9 +47,10 @@ public static class PlanReader
         var scales = ReadScales(Under("scales"));
         var heat = HeatReading.Read(Under("heat"));
         var finish = ReadFinish(Under("finish"));
+        var sheath = SheathReading.Read(Under("sheath"), outline, root.Find("edge") is not null);
 
         if (faults.Count > 0) return Checked<PlanFile>.Bad(faults.OrderBy(f => f.Line).ThenBy(f => f.Column).DistinctBy(f => (f.Line, f.Column, f.Message)).Take(50));
-        var plan = new Plan(name, revision, units, target, stock!, outline!, datum, edge, bevel, grip, broken, layout, holes) { Scales = scales, DistalTaper = distal, TangTaper = tang, AddedMasses = masses, Heat = heat, Finish = finish };
+        var plan = new Plan(name, revision, units, target, stock!, outline!, datum, edge, bevel, grip, broken, layout, holes) { Scales = scales, DistalTaper = distal, TangTaper = tang, AddedMasses = masses, Heat = heat, Finish = finish, Sheath = sheath };
         return Checked<PlanFile>.Good(new PlanFile(plan, fileName, text, source, root));
     }
 

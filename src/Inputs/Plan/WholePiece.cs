@@ -3,7 +3,7 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Inputs;
 
-/// <summary>Changes that take the whole piece along: outline, sharpened part, plunge line, tapers, grip, datum, holes and rows, added masses, each number where it stands and in the unit that stands there.</summary>
+/// <summary>Changes that take the whole piece along: outline, sharpened part, plunge line, tapers, mouth of the sheath, grip, datum, holes and rows, added masses, each number where it stands and in the unit that stands there.</summary>
 public static class WholePiece
 {
     /// <summary>Mirrors the piece about the middle of its box.</summary>
@@ -59,7 +59,7 @@ public static class WholePiece
         if (OutlineText.Written(file) is not { } path || PathDataMap.Of(path.Value, file.UnitMm, map) is not { } text) return PlanEdit.Refused(file, "the outline cannot be changed", "change it by hand");
         List<Splice> splices = [OutlineText.Splice(file, path, text)];
         List<string> may = ["outline.path"];
-        foreach (var (heading, keys) in new[] { ("edge", (string[])["from", "to"]), ("grip", ["from", "to"]), ("bevel", ["plunge"]), ("distal_taper", ["starts", "ends"]), ("tang_taper", ["starts", "ends"]), ("datum", ["x", "y"]) })
+        foreach (var (heading, keys) in new[] { ("edge", (string[])["from", "to"]), ("grip", ["from", "to"]), ("bevel", ["plunge"]), ("distal_taper", ["starts", "ends"]), ("tang_taper", ["starts", "ends"]), ("sheath", ["mouth"]), ("datum", ["x", "y"]) })
         {
             if (file.Root.Find(heading)?.Value is TomlTable table) Places(table, heading, keys);
         }
@@ -121,6 +121,7 @@ public static class WholePiece
             && Goes(a.Grip?.From, b.Grip?.From) && Goes(a.Grip?.To, b.Grip?.To)
             && Along(a.DistalTaper?.Starts, b.DistalTaper?.Starts) && Along(a.DistalTaper?.Ends, b.DistalTaper?.Ends)
             && Along(a.TangTaper?.Starts, b.TangTaper?.Starts) && Along(a.TangTaper?.Ends, b.TangTaper?.Ends)
+            && Along(a.Sheath?.Mouth, b.Sheath?.Mouth)
             && a.AddedMasses.Length == b.AddedMasses.Length && a.AddedMasses.Zip(b.AddedMasses).All(m => Goes(m.First.At, m.Second.At))
             && (a.Bevel?.Plunge, b.Bevel?.Plunge) is var (p, q)
             && (p is null || q is null ? p == q : OnLine(p, q.A) && OnLine(p, q.B));
