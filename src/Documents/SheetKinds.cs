@@ -49,6 +49,7 @@ public static class SheetKinds
         new(HardnessSheet.Key, "Hardness sheet", "where to test, what passes, boxes for readings, and what earlier ones have taught", HardnessSheet.Draw),
         new(FinishCard.Key, "Finish ladder", "grits in order with ticks for both faces, what each takes off, time, belts, and when to dip", FinishCard.Draw),
         new(SharpeningCard.Key, "Sharpening card", "angle, block height, facet and what to look for", SharpeningCard.Draw),
+        new(SheathSheet.Key, "Sheath and edge guard", "what to do, and the patterns at true scale with check bars; without a sheath in the plan the edge guard", SheathSheet.Draw, NamesNumbers: true, HasOwnStrip: true),
         new(CautionsSheet.Key, "Cautions", "drilling, grinding, sawing, heat, dust and sharp edges", CautionsSheet.Draw),
     ];
 }
