@@ -55,7 +55,7 @@ public static class PlanValues
         yield return ("quenched in", plan.Heat?.Quenchant?.Name ?? "");
         yield return ("cooled on to", plan.Heat?.SubZero is { } z ? Shown.Both(z) : "");
         yield return ("last grit", plan.Finish?.Last?.Words ?? "");
-        yield return ("sheath", plan.Sheath is { } sheath ? Word(sheath.Kind) : "");
+        yield return ("sheath", plan.Sheath is { } sheath ? sheath.Kind == SheathKind.TwoSheets ? "two sheets" : Word(sheath.Kind) : "");
         yield return ("sheath, thickness of the material", Size(plan.Sheath?.MaterialThickness));
         yield return ("sheath, seam", Size(plan.Sheath?.Seam));
         yield return ("sheath, stitches from the edge", Size(plan.Sheath?.StitchFromEdge));

@@ -10,6 +10,9 @@ public enum SheathKind
 
     /// <summary>Plastic sheet folded hot along the spine, riveted.</summary>
     Sheet,
+
+    /// <summary>Two plastic sheets pressed hot, one on each face, riveted on both sides.</summary>
+    TwoSheets,
 }
 
 /// <summary>The sheath wanted. What was left out is null and follows common practice.</summary>

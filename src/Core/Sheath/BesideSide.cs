@@ -3,19 +3,20 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Core;
 
-/// <summary>The line at a distance outside the edge side of a sheath's room: straight beside its sides, an arc about each corner; from straight below the mouth to straight beside the tip. mm.</summary>
+/// <summary>The line at a distance outside the edge side of a sheath's room: straight beside its sides, an arc about each corner; from straight below the mouth to straight beside its last corner. mm.</summary>
 internal static class BesideSide
 {
     /// <summary>The line.</summary>
     /// <param name="side">Corners, each further to the right and higher, bending to the left only.</param>
     /// <param name="outside">Distance, mm; 0 or more.</param>
-    public static Path Of(ImmutableArray<Point> side, double outside)
+    /// <param name="endsSquareTo">Which way its end lies from the last corner: 0 ahead, 90 degrees up.</param>
+    public static Path Of(ImmutableArray<Point> side, double outside, double endsSquareTo = 0)
     {
         var parts = ImmutableArray.CreateBuilder<Segment>();
         var normal = new Point(0, -1);
         for (var i = 0; i < side.Length; i++)
         {
-            var next = i + 1 < side.Length ? -(side[i + 1] - side[i]).Unit.Left : new Point(1, 0);
+            var next = i + 1 < side.Length ? -(side[i + 1] - side[i]).Unit.Left : endsSquareTo == 0 ? new Point(1, 0) : new Point(0, 1);
             var turn = Math.Atan2(normal.Cross(next), normal.Dot(next));
             var start = parts.Count > 0 ? parts[^1].End : side[i] + (normal * outside);
             var end = side[i] + (next * outside);

@@ -22,7 +22,7 @@ public sealed record EdgeGuard(Length Long, Length Wide, Length Fold, Length Bow
         Point[] spread = [.. ChordsOf(edge.Path).Select(p => new Point((p - edge.Path.Start).Dot(along), (p - edge.Path.Start).Dot(along.Left)))];
         var box = Box.Around(spread);
         if (box.Width < 5 || box.Height > box.Width) return null;
-        var material = plan.Sheath is { Kind: SheathKind.Sheet } s ? SheathRules.Thickness(s) : Length.OfMm(SheathRules.SheetMm);
+        var material = plan.Sheath is { Kind: SheathKind.Sheet or SheathKind.TwoSheets } s ? SheathRules.Thickness(s) : Length.OfMm(SheathRules.SheetMm);
         var fold = FoldAllowance.Of(plan.Stock.Thickness, material);
         var side = box.Height + SheathRules.GuardUpMm;
         return new EdgeGuard(

@@ -3,7 +3,7 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Core;
 
-/// <summary>The flat pattern of a folded sheath: x from the mouth to the tip, the fold's middle at y 0, one half below and its mirror image above; mm.</summary>
+/// <summary>The flat pattern of a sheath: x from the mouth to the tip, y up; a folded one has its fold's middle at y 0, one half below and its mirror image above, of two sheets one is drawn; mm.</summary>
 public sealed record SheathPattern
 {
     /// <summary>The sheath as asked for.</summary>
@@ -12,10 +12,16 @@ public sealed record SheathPattern
     /// <summary>What goes in and the room about it.</summary>
     public required SheathPocket Pocket { get; init; }
 
+    /// <summary>What goes through the mouth.</summary>
+    public required MouthThickness Mouth { get; init; }
+
     /// <summary>Thickness of the material.</summary>
     public required Length Material { get; init; }
 
-    /// <summary>Width of the strip that goes round the spine.</summary>
+    /// <summary>Whether it is folded along the spine; else two alike are cut.</summary>
+    public bool IsFolded => Asked.Kind != SheathKind.TwoSheets;
+
+    /// <summary>Width of the strip that goes round the spine; 0 when it is not folded.</summary>
     public required Length Fold { get; init; }
 
     /// <summary>Where it is cut out, closed.</summary>
@@ -39,7 +45,7 @@ public sealed record SheathPattern
     /// <summary>Blank along the sheath.</summary>
     public Length BlankLength => Length.OfMm(Cut.Bounds.Width);
 
-    /// <summary>Blank across it, both halves.</summary>
+    /// <summary>Blank across it, both halves of a folded one.</summary>
     public Length BlankWidth => Length.OfMm(Cut.Bounds.Height);
 
     /// <summary>Strip for the belt loop: length and width; null when none is wanted.</summary>
@@ -59,14 +65,18 @@ public sealed record SheathPattern
     {
         if (SheathPocket.Of(plan, piece, out why) is not { } pocket) return null;
         var asked = plan.Sheath!;
-        var material = SheathRules.Thickness(asked);
-        var (seam, finished) = (SheathRules.Seam(asked), SheathRules.Finished(asked));
-        var fold = FoldAllowance.Of(plan.Stock.Thickness, material);
-        var isLeather = asked.Kind == SheathKind.Leather;
-        var cut = BothHalves(BesideSide.Of(pocket.Side, seam.Mm), fold.Mm);
-        var line = BesideSide.Of(pocket.Side, Math.Max(0, (finished - SheathRules.FromEdge(asked)).Mm));
-        var stitches = EvenStitches.Along(line.Transformed(Transform.Shift(new Point(0, -0.5 * fold.Mm))), SheathRules.Pitch(asked), SheathRules.FromEdge(asked));
-        var welt = isLeather ? Between(BesideSide.Of(pocket.Side, SheathRules.WeltPlayMm), BesideSide.Of(pocket.Side, seam.Mm)) : null;
+        var (material, mouth) = (SheathRules.Thickness(asked), MouthThickness.Of(plan, pocket));
+        var (isLeather, isFolded) = (asked.Kind == SheathKind.Leather, asked.Kind != SheathKind.TwoSheets);
+        var (seam, finished, fromEdge) = (SheathRules.Seam(asked), SheathRules.Finished(asked), SheathRules.FromEdge(asked));
+        var fold = isFolded ? FoldAllowance.Of(mouth.Thick, material) : Length.Zero;
+
+        // a folded sheath has a seam from the mouth to the fold beside the tip; two sheets have one all round to the mouth again
+        Path Beside(Length outside) => isFolded ? BesideSide.Of(pocket.Side, outside.Mm) : BesideSide.Of(pocket.Side.Add(default), outside.Mm, endsSquareTo: 90);
+        Path Whole(Length outside) => isFolded ? BothHalves(Beside(outside), fold.Mm) : Closed(Beside(outside));
+        var cut = Whole(seam);
+        var line = Beside(Length.Max(Length.Zero, finished - fromEdge));
+        var stitches = EvenStitches.Along(line.Transformed(Transform.Shift(new Point(0, -0.5 * fold.Mm))), SheathRules.Pitch(asked), fromEdge);
+        var welt = isLeather ? Between(Beside(Length.OfMm(SheathRules.WeltPlayMm)), Beside(seam)) : null;
         var layers = isLeather ? Math.Max(1, (int)Math.Ceiling((plan.Stock.Thickness / material) - 0.15)) : 0;
         (Length Long, Length Wide)? loop = asked.BeltLoop is { } belt
             ? (Length.OfMm((2 * (belt.Mm + SheathRules.LoopPlayMm)) + (2 * SheathRules.LoopEndMm)), Length.OfMm(SheathRules.LoopWidthMm))
@@ -75,15 +85,16 @@ public sealed record SheathPattern
         {
             Asked = asked,
             Pocket = pocket,
+            Mouth = mouth,
             Material = material,
             Fold = fold,
             Cut = cut,
-            Trim = isLeather || finished == seam ? null : BothHalves(BesideSide.Of(pocket.Side, finished.Mm), fold.Mm),
+            Trim = isLeather || finished == seam ? null : Whole(finished),
             Stitches = stitches,
             Welt = welt,
             WeltLayers = layers,
             Loop = loop,
-            Area = Area.OfMm2(AreaMm2(cut) + (layers * AreaMm2(welt)) + (loop is { } l ? l.Long.Mm * l.Wide.Mm : 0)),
+            Area = Area.OfMm2(((isFolded ? 1 : 2) * AreaMm2(cut)) + (layers * AreaMm2(welt)) + (loop is { } l ? l.Long.Mm * l.Wide.Mm : 0)),
             Thread = isLeather ? SheathRules.ThreadPerSeam * stitches.Length : Length.Zero,
         };
     }
@@ -96,6 +107,8 @@ public sealed record SheathPattern
         var up = low.Transformed(Transform.Scale(1, -1)).Reversed();
         return new Path([.. low.Segments, new Line(low.End, up.Start), .. up.Segments, new Line(up.End, low.Start)], closed: true);
     }
+
+    private static Path Closed(Path side) => new([.. side.Segments, new Line(side.End, side.Start)], closed: true);
 
     private static Path Between(Path inner, Path outer)
     {

@@ -67,16 +67,20 @@ internal static class SheathShapes
         var strokes = ImmutableArray.CreateBuilder<PlanStroke>();
         strokes.Add(new PlanStroke(p.Cut, Pen.Template));
         if (p.Trim is { } trim) strokes.Add(new PlanStroke(trim, Light));
-        strokes.Add(Straight(default, new Point(end, 0), Pen.Centre));
-        foreach (var y in new[] { -face, face }) strokes.Add(Straight(new Point(0, y), new Point(end, y), Light));
+        if (p.IsFolded)
+        {
+            strokes.Add(Straight(default, new Point(end, 0), Pen.Centre));
+            foreach (var y in new[] { -face, face }) strokes.Add(Straight(new Point(0, y), new Point(end, y), Light));
+        }
+
         foreach (var run in Inside(p.Blade)) strokes.Add(new PlanStroke(run, Thin));
-        strokes.AddRange(Crosses(p.Stitches.Holes.Concat(p.Stitches.Holes.Select(h => h with { Y = -h.Y })), isLeather ? 1 : 4));
+        strokes.AddRange(Crosses(p.IsFolded ? p.Stitches.Holes.Concat(p.Stitches.Holes.Select(h => h with { Y = -h.Y })) : p.Stitches.Holes, isLeather ? 1 : 4));
         var low = p.Cut.Bounds.MinY;
         var labels = ImmutableArray.CreateBuilder<PlanLabel>();
         labels.Add(new PlanLabel("mouth", new Point(0, low * 0.5), 1.5, 2.5));
-        labels.Add(new PlanLabel("fold over the spine", new Point(end / 2, 0), 1, 2.5));
+        labels.Add(new PlanLabel(p.IsFolded ? "fold over the spine" : "cut two, one turned over", new Point(end / 2, 0), 1, 2.5));
         labels.Add(new PlanLabel(isLeather ? $"{p.Stitches.Holes.Length} holes in each half" : $"{p.Stitches.Holes.Length} rivets", p.Stitches.Holes.IsEmpty ? new Point(end / 2, low) : p.Stitches.Holes[p.Stitches.Holes.Length / 3], 2, 2.5));
-        if (p.Trim is { } at) labels.Add(new PlanLabel("trim here after pressing", new Point(end / 2, -at.Bounds.MinY), 1.5, 2.5));
+        if (p.Trim is { } at) labels.Add(new PlanLabel("trim here after pressing", new Point(end / 2, at.Bounds.MaxY), 1.5, 2.5));
         return new TrueScaleShape($"sheath, {(isLeather ? "leather" : "sheet")} {FigureText.Size(p.Material, units, brief: true)}", strokes.ToImmutable(), labels.ToImmutable()) { MayTurn = true };
     }
 

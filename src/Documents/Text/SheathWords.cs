@@ -16,17 +16,13 @@ public static class SheathWords
         string Size(Length length) => FigureText.Size(length, units, brief: true);
         var isLeather = p.Asked.Kind == SheathKind.Leather;
         var lines = ImmutableArray.CreateBuilder<FigureLine>();
-        lines.Add(new(isLeather ? "Leather" : "Plastic sheet", $"{Size(p.Material)} thick"));
-        lines.Add(new("Blank", $"{Size(p.BlankLength)} x {Size(p.BlankWidth)}, both halves"));
+        lines.Add(new(isLeather ? "Leather" : "Plastic sheet", $"{Size(p.Material)} thick{(isLeather ? $"; welt of {(p.WeltLayers == 1 ? "1 layer" : $"{p.WeltLayers} layers")}" : "")}"));
+        lines.Add(new("Blank", $"{Size(p.BlankLength)} x {Size(p.BlankWidth)}, {(p.IsFolded ? "both halves" : "two of them")}"));
         lines.Add(new("Goes in", $"{Size(p.Pocket.Depth)}, {Size(p.Pocket.Widest)} wide; mouth at x {Size(p.Pocket.Mouth)}"));
-        lines.Add(new("Fold and seam", $"{Size(p.Fold)} round the spine, {Size(SheathRules.Seam(p.Asked))} beyond the blade{(p.Trim is null ? "" : $", trimmed to {Size(SheathRules.Finished(p.Asked))}")}"));
+        lines.Add(new("Through the mouth", $"{Size(p.Pocket.Widest)} x {Size(p.Mouth.Thick)}, {Size(2 * (p.Pocket.Widest + p.Mouth.Thick))} round"));
+        lines.Add(new("Fold and seam", $"{(p.IsFolded ? Size(p.Fold) + " round the spine, " : "")}{Size(SheathRules.Seam(p.Asked))} beyond the blade{(p.Trim is null ? "" : $", trimmed to {Size(SheathRules.Finished(p.Asked))}")}"));
         lines.Add(new(isLeather ? "Stitch holes" : "Rivets", Holes(p, units)));
-        if (isLeather)
-        {
-            lines.Add(new("Thread", $"{Metres(p.Thread)}, {Shown.Number(SheathRules.ThreadPerSeam, 0)} times the seam, sewn by hand with two needles"));
-            lines.Add(new("Welt", p.WeltLayers == 1 ? "1 layer" : $"{p.WeltLayers} layers, about as thick as the piece"));
-        }
-
+        if (isLeather) lines.Add(new("Thread", $"{Metres(p.Thread)}, {Shown.Number(SheathRules.ThreadPerSeam, 0)} times the seam, sewn by hand with two needles"));
         if (p.Loop is { } loop) lines.Add(new("Belt loop", $"strip {Size(loop.Long)} x {Size(loop.Wide)}"));
         lines.Add(new("Material", $"{Shown.Number(p.Area.Mm2 / 10000, 1)} dm² ({Shown.Number(p.Area.Mm2 / 92903.04, 2)} ft²) without offcut"));
         return lines.ToImmutable();
@@ -46,6 +42,12 @@ public static class SheathWords
         => p.Pocket.Caught.Mm <= SheathRules.GivesMm
             ? "The piece goes straight in and out: it is nowhere wider inside than at the mouth."
             : $"The piece goes in and out, but it is {FigureText.Size(p.Pocket.Caught, units)} wider inside than at the mouth. The pattern is that wide at the mouth too, and does not hold the blade there.";
+
+    /// <summary>How much of the handle goes in; empty when none does.</summary>
+    public static string HandleIn(SheathPattern p, UnitsShown units)
+        => p.Mouth.HandleIn.Mm <= 0 ? ""
+            : p.Mouth.IsHandleKnown ? $"{FigureText.Size(p.Mouth.HandleIn, units)} of the handle go in: the fold is made for its thickness, and the sheath can grip it there."
+            : $"{FigureText.Size(p.Mouth.HandleIn, units)} of the handle go in, and the plan does not say how thick it is: the fold is made for the bare steel and will be too tight there.";
 
     /// <summary>What holds the piece in.</summary>
     public static string Holds(SheathPattern p)
@@ -73,9 +75,11 @@ public static class SheathWords
             ]
             :
             [
-                "Measure the bars on the pattern sheets, then cut the pattern out and fold it round the taped piece: it must reach round with the seam even.",
+                "Measure the bars on the pattern sheets, then cut the pattern out and hold it to the taped piece: the seam must be even.",
                 $"Cut the sheet on the outer line. Put tape or a strip of {FigureText.Size(Length.OfMm(0.5), units, brief: true)} on the edge, for room.",
-                "Heat it evenly, fold it over the spine along the fold, press at once and leave it in the press until it is cold.",
+                p.IsFolded
+                    ? "Heat it evenly, fold it over the spine along the fold, press at once and leave it in the press until it is cold."
+                    : "Heat both evenly, lay the piece between them, press at once and leave them in the press until they are cold.",
                 "Mark the rivets from the pattern or from the press's own template, drill, set them from the mouth on.",
                 "Trim to the dashed line, round all corners, sand and polish the mouth; blow the chips out.",
             ];
@@ -86,7 +90,7 @@ public static class SheathWords
 
     /// <summary>All lines of a sheath for the command line.</summary>
     public static ImmutableArray<string> Lines(SheathPattern p, UnitsShown units)
-        => [.. Figures(p, units).Select(l => $"{l.Name}: {l.Value}"), DrawOut(p, units), Holds(p)];
+        => [.. Figures(p, units).Select(l => $"{l.Name}: {l.Value}"), DrawOut(p, units), .. HandleIn(p, units) is { Length: > 0 } handle ? [handle] : Array.Empty<string>(), Holds(p)];
 
     private static string Metres(Length length) => $"{Shown.Number(Math.Ceiling(length.Mm / 100) / 10, 1)} m ({Shown.Number(Math.Ceiling(length.Inches / 12 * 2) / 2, 1)} ft)";
 }

@@ -127,7 +127,7 @@ public static class PlanKeys
             May("heat", "quenchant", "text", "What it is quenched in, by the name of its file", "the shop's", "\"fast oil\""),
             May("heat", "sub_zero", "temperature", "Cooled on to this before the temper", "not cooled on", "\"-75 C\""),
             May("finish", "grit", "grit", "Last grit of the finish, in the series it is marked in", "P400", "\"P400\""),
-            Word("sheath", "kind", false, "Leather folded along the spine, with a welt and stitched; or plastic sheet folded hot and riveted", "leather", "\"leather\"", ["leather", "sheet"]),
+            Word("sheath", "kind", false, "Leather folded along the spine, with a welt and stitched; plastic sheet folded hot and riveted; or two sheets, riveted on both sides", "leather", "\"leather\"", ["leather", "sheet", "two sheets"]),
             May("sheath", "material_thickness", "length", "Thickness of leather or sheet", "3.4 mm of leather, 2 mm of sheet", "\"3.2 mm\""),
             May("sheath", "seam", "length", "From the blade's outline to the cut edge", "15 mm of leather; 25 mm of sheet, trimmed to 15 mm after pressing", "15"),
             May("sheath", "stitch_from_edge", "length", "From the finished edge to the line of stitches or rivets", "5 mm for stitches, 8 mm for rivets", "5"),

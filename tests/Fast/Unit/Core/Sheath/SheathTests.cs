@@ -84,6 +84,38 @@ public class SheathTests
         Assert.Equal((130.0, 30.0), (p.Loop!.Value.Long.Mm, p.Loop.Value.Wide.Mm));
     }
 
+    [Fact]
+    public void Two_sheets_have_a_seam_all_round_to_the_mouth()
+    {
+        var p = Pattern(Blade.Replace("\"leather\"", "\"two sheets\"", StringComparison.Ordinal).Replace("thickness = 3", "thickness = 2", StringComparison.Ordinal));
+        Assert.Equal((129.0, 70.0, 0.0), (p.BlankLength.Mm, p.BlankWidth.Mm, p.Fold.Mm));
+        Assert.Equal((2 * 104) + 20 + (7 * Math.PI) - 16, p.Stitches.Length.Mm, 9);
+        Assert.Equal((2 * ((104 * 70) + (25 * 20) + (625 * Math.PI / 2))), p.Area.Mm2, 6);
+        Assert.Equal(-20, p.Stitches.Holes[0].Y + p.Stitches.Holes[^1].Y, 9);
+    }
+
+    [Fact]
+    public void Over_the_handle_the_fold_is_made_for_its_thickness()
+    {
+        var over = Blade + "mouth = 120\n";
+        Assert.False(Pattern(over).Mouth.IsHandleKnown);
+        var p = Pattern(over + "[[added_mass]]\nname = \"scales\"\nmass = \"20 g\"\nthickness = 6\nover = [104, 200]\n");
+        Assert.Equal((16.0, 16.0, true), (p.Mouth.HandleIn.Mm, p.Mouth.Thick.Mm, p.Mouth.IsHandleKnown));
+        Assert.Equal(Math.PI / 2 * 19, p.Fold.Mm, 9);
+        Assert.Equal(0, Pattern(Blade).Mouth.HandleIn.Mm);
+    }
+
+    [Fact]
+    public void Turned_end_for_end_and_read_in_inches_it_stays_the_same()
+    {
+        var file = PlanReader.Read(Blade + "mouth = 102\n", "x").Value;
+        var mirrored = WholePiece.Mirror(file, upsideDown: false).Value;
+        Assert.Equal(98, mirrored.Plan.Sheath!.Mouth!.Value.Mm, 9);
+        Assert.Equal(Pattern(file.Text).Area.Mm2, Pattern(mirrored.Text).Area.Mm2, 6);
+        var inches = ValueEdit.Set(file, "", "", "units", "in").Value;
+        Assert.Equal(file.Plan.Sheath, inches.Plan.Sheath);
+    }
+
     [Theory]
     [InlineData("M 0 0 L 100 0 L 200 0 L 200 20 L 0 20 Z", 0, 0, 100, 0, 104, 200, 104)]
     [InlineData("M 200 20 L 100 20 L 0 20 L 0 0 L 200 0 Z", 200, 20, 100, 20, 96, 0, 96)]
