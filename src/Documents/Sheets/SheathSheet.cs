@@ -44,6 +44,6 @@ public static class SheathSheet
         yield return CardRows.Said("What to do");
         foreach (var step in SheathWords.Steps(p, units)) yield return CardRows.Line(step, width, CardRows.NoteMm);
         if (guard is not null) yield return CardRows.Line($"For bench and post: {SheathWords.Guard(guard, units)}. Clip it, or rivet it past both ends of the edge.", width, CardRows.NoteMm);
-        yield return CardRows.Line(SheathWords.Ground, width, CardRows.NoteMm);
+        yield return CardRows.Line(SheathWords.Ground(p.Asked.Kind), width, CardRows.NoteMm);
     }
 }

@@ -8,7 +8,12 @@ namespace Tangwright.Documents;
 public static class SheathWords
 {
     /// <summary>What the figures stand on.</summary>
-    public const string Ground = "Seam, stitches, pitch and thread are common practice. The fold is geometry: half a circle through the middle of the material. Wet leather is pressed together on its inside and comes out a little wider: cut, glue, then sand the edges even.";
+    public static string Ground(SheathKind kind) => kind switch
+    {
+        SheathKind.Leather => "Seam, stitches, pitch and thread are common practice. The fold is geometry: half a circle through the middle of the material. Wet leather is pressed together on its inside and comes out a little wider: cut, glue, then sand the edges even.",
+        SheathKind.Sheet => "Seam, rivets and trim are common practice. The fold is geometry: half a circle through the middle of the sheet.",
+        _ => "Seam, rivets and trim are common practice.",
+    };
 
     /// <summary>Figures of a sheath.</summary>
     public static ImmutableArray<FigureLine> Figures(SheathPattern p, UnitsShown units)
@@ -46,8 +51,8 @@ public static class SheathWords
     /// <summary>How much of the handle goes in; empty when none does.</summary>
     public static string HandleIn(SheathPattern p, UnitsShown units)
         => p.Mouth.HandleIn.Mm <= 0 ? ""
-            : p.Mouth.IsHandleKnown ? $"{FigureText.Size(p.Mouth.HandleIn, units)} of the handle go in: the fold is made for its thickness, and the sheath can grip it there."
-            : $"{FigureText.Size(p.Mouth.HandleIn, units)} of the handle go in, and the plan does not say how thick it is: the fold is made for the bare steel and will be too tight there.";
+            : p.Mouth.IsHandleKnown ? $"{FigureText.Size(p.Mouth.HandleIn, units)} of the handle go in: {(p.IsFolded ? "the fold is made for its thickness" : "the sheets are pressed over it")}, and the sheath can grip it there."
+            : $"{FigureText.Size(p.Mouth.HandleIn, units)} of the handle go in, and the plan does not say how thick it is{(p.IsFolded ? ": the fold is made for the bare steel and will be too tight there" : "")}.";
 
     /// <summary>What holds the piece in.</summary>
     public static string Holds(SheathPattern p)

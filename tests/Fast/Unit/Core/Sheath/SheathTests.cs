@@ -106,6 +106,14 @@ public class SheathTests
     }
 
     [Fact]
+    public void It_is_made_before_the_last_sharpening()
+    {
+        var order = Work(Blade).Order;
+        Assert.Equal(("sheath", true), (order[^2].SheetKind, order[^1].What.StartsWith("Sharpen", StringComparison.Ordinal)));
+        Assert.DoesNotContain(Work(Blade[..Blade.IndexOf("[sheath]", StringComparison.Ordinal)]).Order, s => s.SheetKind == "sheath");
+    }
+
+    [Fact]
     public void Turned_end_for_end_and_read_in_inches_it_stays_the_same()
     {
         var file = PlanReader.Read(Blade + "mouth = 102\n", "x").Value;
