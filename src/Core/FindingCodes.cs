@@ -147,6 +147,15 @@ public static class FindingCodes
     /// <summary>The hardness wanted cannot be had by tempering.</summary>
     public const string HardnessOutOfReach = "heat.hardness-out-of-reach";
 
+    /// <summary>The blade is caught by the mouth of its sheath, or its edge is left bare.</summary>
+    public const string SheathMouth = "sheath.mouth";
+
+    /// <summary>The edge reaches the stitches of the sheath.</summary>
+    public const string SheathSeam = "sheath.seam";
+
+    /// <summary>No sheath can be drawn.</summary>
+    public const string SheathNone = "sheath.not-drawn";
+
     /// <summary>No file for the steel.</summary>
     public const string SteelUnknown = "steel.unknown";
 
@@ -254,6 +263,9 @@ public static class FindingCodes
             new(BevelPastSpine, Severity.Warning, "The bevel is higher than the piece over more than half of the edge."),
             new(SharpeningFlatterThanBevel, Severity.Warning, "The sharpening angle is not steeper than the bevel, so there is no edge bevel."),
             new(GripOutside, Severity.Warning, "An end of the grip lies outside the piece."),
+            new(SheathMouth, Severity.Warning, "The blade is wider inside the sheath than at its mouth, or part of the edge stays outside."),
+            new(SheathSeam, Severity.Warning, "The edge reaches the stitches or rivets of the sheath."),
+            new(SheathNone, Severity.Warning, "The plan asks for a sheath and none can be drawn: the edge runs across the piece or lies outside the mouth."),
             new(TargetWeight, Severity.Warning, "The finished steel misses the weight wanted."),
             new(TargetBalance, Severity.Warning, "The balance point misses the place wanted."),
             new(WillNotHarden, Severity.Error, "The steel does not harden in its thickness and quenchant, by its cooling and by ideal diameter."),

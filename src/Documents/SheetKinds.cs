@@ -54,6 +54,7 @@ public static class SheetKinds
         new(SectionGauges.Key, "Section gauges", "half sections at true scale to cut out and hold against the handle", SectionGauges.Draw, NamesNumbers: true, HasOwnStrip: true),
         new(RodList.Key, "Rods and pair labels", "rods to cut with ticks, labels for the pairs of scales, a tag for the moisture of the wood", RodList.Draw),
         new(GlueUpCard.Key, "Glue-up card", "what must be ready, mixes and pieces in each, times, clamps, the witness pot", GlueUpCard.Draw),
+        new(SheathSheet.Key, "Sheath and edge guard", "what to do, and the patterns at true scale with check bars; without a sheath in the plan the edge guard", SheathSheet.Draw, NamesNumbers: true, HasOwnStrip: true),
         new(CautionsSheet.Key, "Cautions", "drilling, grinding, sawing, heat, dust and sharp edges", CautionsSheet.Draw),
     ];
 }

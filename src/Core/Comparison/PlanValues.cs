@@ -55,6 +55,13 @@ public static class PlanValues
         yield return ("quenched in", plan.Heat?.Quenchant?.Name ?? "");
         yield return ("cooled on to", plan.Heat?.SubZero is { } z ? Shown.Both(z) : "");
         yield return ("last grit", plan.Finish?.Last?.Words ?? "");
+        yield return ("sheath", plan.Sheath is { } sheath ? sheath.Kind == SheathKind.TwoSheets ? "two sheets" : Word(sheath.Kind) : "");
+        yield return ("sheath, thickness of the material", Size(plan.Sheath?.MaterialThickness));
+        yield return ("sheath, seam", Size(plan.Sheath?.Seam));
+        yield return ("sheath, stitches from the edge", Size(plan.Sheath?.StitchFromEdge));
+        yield return ("sheath, pitch", Size(plan.Sheath?.Pitch));
+        yield return ("sheath, mouth", Size(plan.Sheath?.Mouth));
+        yield return ("sheath, belt", Size(plan.Sheath?.BeltLoop));
         yield return ("broken edges, rims of holes", Size(plan.BrokenEdges?.Rims));
         yield return ("broken edges, outline", Size(plan.BrokenEdges?.Outline));
         yield return ("broken edges, form", plan.BrokenEdges is { } e ? e.Rounded ? "round" : "chamfer" : "");

@@ -137,6 +137,7 @@ public static class OrderOfWork
 
         steps.Add("Final finish; mark or etch, neutralise, oil", "", plan.Bevel is null ? "cautions" : "finish", "", OrderRules.Etch);
         if (holes.Any(h => h.Use is HoleUse.Pin or HoleUse.Glue)) steps.Add("Fit the scales: dry fit, finish front ends, glue and pin", "", "holes", "dry fit without gaps?", OrderRules.HandleLate);
+        if (plan.Sheath is not null) steps.Add("Make and fit the sheath, the edge taped", "", "sheath", "goes in and out, and stays in upside down?", OrderRules.SheathFirst);
         if (plan.Edge is not null)
         {
             var at = plan.Bevel?.SharpenPerSide is { } a ? $" at {Shown.PerSide(a)}" : "";

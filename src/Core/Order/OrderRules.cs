@@ -25,6 +25,7 @@ internal static class OrderRules
     public const string FinishHard = "The edge comes to its thickness now that the quench cannot wave it any more.";
     public const string Etch = "Marks are made on the finished surface, neutralised and oiled, and before the handle covers the tang.";
     public const string HandleLate = "Blade and front ends cannot be reached once the scales are on.";
+    public const string SheathFirst = "Fitting takes many tries: the edge is still dull and taped.";
     public const string SharpenLast = "A sharp edge cuts the one who still has to work on it.";
     public const string Findings = "An error found on paper costs nothing.";
 }

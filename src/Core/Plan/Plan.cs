@@ -68,6 +68,9 @@ public sealed record Plan(
 
     /// <summary>The finish wanted; null when the plan says nothing of it.</summary>
     public FinishWish? Finish { get; init; }
+
+    /// <summary>The sheath wanted; null when the plan says nothing of it.</summary>
+    public SheathPlan? Sheath { get; init; }
 }
 
 /// <summary>Both faces thinned evenly along the piece, from the bar's thickness to a thinner one.</summary>

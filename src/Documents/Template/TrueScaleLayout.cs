@@ -60,32 +60,36 @@ internal sealed class TrueScaleLayout(TemplateOptions options, Func<bool, bool, 
     /// <summary>As much as one sheet takes, the sheet lying or upright, the shapes lying or upright; null when the largest does not go on one sheet.</summary>
     private (TrueScaleGroup Group, List<TrueScaleShape> Taken)? OneSheet(List<TrueScaleShape> shapes)
     {
+        (bool FeedIsLevel, bool Lying)[] ways = [(true, true), (true, false), (false, true), (false, false)];
+        if (Best(ways.Select(w => OnOne(shapes, w.FeedIsLevel, w.Lying))) is { } all) return (all, shapes);
         (TrueScaleGroup Group, List<TrueScaleShape> Taken)? best = null;
         var bestArea = 0.0;
-        foreach (var feedIsLevel in new[] { true, false })
+        foreach (var (feedIsLevel, lying) in ways)
         {
-            foreach (var lying in new[] { true, false })
+            TrueScaleGroup? group = null;
+            var taken = new List<TrueScaleShape>();
+            foreach (var shape in shapes)
             {
-                TrueScaleGroup? group = null;
-                var taken = new List<TrueScaleShape>();
-                foreach (var shape in shapes)
-                {
-                    if (Rows([.. taken, shape], feedIsLevel, lying) is not { } placed || Single(placed, feedIsLevel) is not { } larger) continue;
-                    group = larger;
-                    taken.Add(shape);
-                }
-
-                if (group is null || taken[0] != shapes[0]) continue;
-                var area = taken.Sum(s => s.Bounds.Width * s.Bounds.Height);
-                var onRoll = options.Paper.Key == "roll" && best is { } b && Math.Abs(area - bestArea) < 1e-6 * area && Paper(group) < Paper(b.Group);
-                if (area > bestArea * (1 + 1e-9) || onRoll) (best, bestArea) = ((group, taken), area);
+                if (OnOne([.. taken, shape], feedIsLevel, lying) is not { } larger) continue;
+                group = larger;
+                taken.Add(shape);
             }
+
+            if (group is null || taken[0] != shapes[0]) continue;
+            var area = taken.Sum(s => s.Bounds.Width * s.Bounds.Height);
+            if (area > bestArea * (1 + 1e-9)) (best, bestArea) = ((group, taken), area);
         }
 
         return best;
-
-        static double Paper(TrueScaleGroup g) => g.Plan.WidthMm * g.Plan.HeightMm;
     }
+
+    /// <summary>The first, or of a roll the one that takes least of it.</summary>
+    private TrueScaleGroup? Best(IEnumerable<TrueScaleGroup?> groups)
+        => options.Paper.Key == "roll" ? groups.OfType<TrueScaleGroup>().MinBy(g => g.Plan.WidthMm * g.Plan.HeightMm) : groups.FirstOrDefault(g => g is not null);
+
+    /// <summary>The shapes on one sheet; null when they take more or leave bars and strip no room.</summary>
+    private TrueScaleGroup? OnOne(List<TrueScaleShape> shapes, bool feedIsLevel, bool lying)
+        => Rows([.. shapes], feedIsLevel, lying) is { } placed ? Single(placed, feedIsLevel) : null;
 
     /// <summary>The shapes on one sheet; null when they take more or leave bars and strip no room.</summary>
     private TrueScaleGroup? Single(ImmutableArray<TrueScaleShape> placed, bool feedIsLevel)

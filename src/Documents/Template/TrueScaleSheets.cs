@@ -18,7 +18,8 @@ public static class TrueScaleSheets
     /// <param name="kind">Key of the kind of sheet.</param>
     /// <param name="title">What they are, in the maker's words: "Sheath pattern".</param>
     /// <param name="shapes">What is drawn.</param>
-    public static ImmutableArray<Sheet> Draw(SheetRequest request, string kind, string title, ImmutableArray<TrueScaleShape> shapes)
+    /// <param name="sheetsBefore">Sheets of the same kind that stand before these.</param>
+    public static ImmutableArray<Sheet> Draw(SheetRequest request, string kind, string title, ImmutableArray<TrueScaleShape> shapes, int sheetsBefore = 0)
     {
         if (shapes.IsDefaultOrEmpty) return [];
         var groups = Laid(request, title, shapes, out var trouble);
@@ -27,7 +28,7 @@ public static class TrueScaleSheets
         {
             var (canvas, room) = SheetTop.New(request, kind, title, "Not drawn", "At true scale it could not be drawn.");
             canvas.Wrapped($"Why: {trouble}. Use larger paper or a roll.", new Point(room.MinX, room.MaxY), room.Width, bold: true);
-            return [TitleBlock.AddTo(request, canvas.Done(), span.First, request.SheetCount)];
+            return [TitleBlock.AddTo(request, canvas.Done(), span.First + sheetsBefore, request.SheetCount)];
         }
 
         var options = Options(request);
@@ -42,7 +43,7 @@ public static class TrueScaleSheets
                 var page = TrueScaleLayout.Page(options, group, tile, joins);
                 var what = group.Plan.Tiles.Length == 1 ? title : $"{title}, {TemplateStrip.Cut(group.Shapes[0].Name, 40)}";
                 var words = $"{what}, sheet {tile.Number} of {count}{TemplateStrip.Place(group.Plan, tile)}";
-                var inPacket = span.First > 0 ? $"Packet sheet {span.First + sheets.Count} of {request.SheetCount}" : "";
+                var inPacket = span.First > 0 ? $"Packet sheet {span.First + sheetsBefore + sheets.Count} of {request.SheetCount}" : "";
                 page.PlaceBarsAndStrip(group.Bounds.Centre, (half, small, width) => TemplateStrip.Rows(request, options, words, inPacket, half, small, width), [.. group.Shapes.SelectMany(x => x.Strokes).Select(x => x.Path)]);
                 sheets.Add(page.Done(kind, count == 1 ? title : $"{title} {tile.Number} of {count}"));
             }

@@ -22,6 +22,7 @@ public sealed record Caution(string Title, ImmutableArray<string> Lines, string 
         cards.Add(Fire);
         if (results.Plan.Target.Hardness is not null || results.Shop.Oven is not null || results.Shop.Quenchant is not null) cards.Add(Heat(results));
         if (results.Holes.Any(h => h.Use is HoleUse.Glue or HoleUse.Pin)) cards.Add(Handle);
+        if (results.Plan.Sheath is { } sheath) cards.Add(new("Sheath", [SheathWords.Caution(sheath.Kind)], "Common practice; safety sheets of glue, dye and sheet."));
         cards.Add(SharpEdges);
         if (results.Steel is { } steel && !steel.Cautions.IsDefaultOrEmpty) cards.Add(new("This steel", [.. steel.Cautions.Take(8)], "Common practice, from the file of " + steel.Name + "."));
         cards.Add(Law);

@@ -50,9 +50,10 @@ public static class PlanReader
         if (cord is not null && scales is { IsShaped: true }) Under("cord").FaultAt(Under("cord").Offset, "a cord round a handle with scales", "keep [scales] with its material, or [cord]");
         var heat = HeatReading.Read(Under("heat"));
         var finish = ReadFinish(Under("finish"));
+        var sheath = SheathReading.Read(Under("sheath"), outline, root.Find("edge") is not null);
 
         if (faults.Count > 0) return Checked<PlanFile>.Bad(faults.OrderBy(f => f.Line).ThenBy(f => f.Column).DistinctBy(f => (f.Line, f.Column, f.Message)).Take(50));
-        var plan = new Plan(name, revision, units, target, stock!, outline!, datum, edge, bevel, grip, broken, layout, holes) { Scales = scales, Cord = cord, Hand = hand, UserAir = air, DistalTaper = distal, TangTaper = tang, AddedMasses = masses, Heat = heat, Finish = finish };
+        var plan = new Plan(name, revision, units, target, stock!, outline!, datum, edge, bevel, grip, broken, layout, holes) { Scales = scales, Cord = cord, Hand = hand, UserAir = air, DistalTaper = distal, TangTaper = tang, AddedMasses = masses, Heat = heat, Finish = finish, Sheath = sheath };
         return Checked<PlanFile>.Good(new PlanFile(plan, fileName, text, source, root));
     }
 

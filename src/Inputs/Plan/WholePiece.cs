@@ -3,7 +3,7 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Inputs;
 
-/// <summary>Changes that take the whole piece along: outline, sharpened part, plunge line, tapers, grip, datum, holes and rows, added masses, each number where it stands and in the unit that stands there.</summary>
+/// <summary>Changes that take the whole piece along: outline, sharpened part, plunge line, tapers, mouth of the sheath, grip, datum, holes and rows, added masses, each number where it stands and in the unit that stands there.</summary>
 public static class WholePiece
 {
     /// <summary>Mirrors the piece about the middle of its box.</summary>
@@ -59,7 +59,7 @@ public static class WholePiece
         if (OutlineText.Written(file) is not { } path || PathDataMap.Of(path.Value, file.UnitMm, map) is not { } text) return PlanEdit.Refused(file, "the outline cannot be changed", "change it by hand");
         List<Splice> splices = [OutlineText.Splice(file, path, text)];
         List<string> may = ["outline.path"];
-        foreach (var (heading, keys) in new[] { ("edge", (string[])["from", "to"]), ("grip", ["from", "to"]), ("bevel", ["plunge"]), ("distal_taper", ["starts", "ends"]), ("tang_taper", ["starts", "ends"]), ("scales", ["front", "rear", "thickness_at"]), ("cord", ["from", "to"]), ("datum", ["x", "y"]) })
+        foreach (var (heading, keys) in new[] { ("edge", (string[])["from", "to"]), ("grip", ["from", "to"]), ("bevel", ["plunge"]), ("distal_taper", ["starts", "ends"]), ("tang_taper", ["starts", "ends"]), ("scales", ["front", "rear", "thickness_at"]), ("cord", ["from", "to"]), ("sheath", ["mouth"]), ("datum", ["x", "y"]) })
         {
             if (file.Root.Find(heading)?.Value is TomlTable table) Places(table, heading, keys);
         }
@@ -123,6 +123,7 @@ public static class WholePiece
             && Goes(a.Grip?.From, b.Grip?.From) && Goes(a.Grip?.To, b.Grip?.To)
             && Along(a.DistalTaper?.Starts, b.DistalTaper?.Starts) && Along(a.DistalTaper?.Ends, b.DistalTaper?.Ends)
             && Along(a.TangTaper?.Starts, b.TangTaper?.Starts) && Along(a.TangTaper?.Ends, b.TangTaper?.Ends)
+            && Along(a.Sheath?.Mouth, b.Sheath?.Mouth)
             && a.AddedMasses.Length == b.AddedMasses.Length && a.AddedMasses.Zip(b.AddedMasses).All(m => Goes(m.First.At, m.Second.At))
             && Lies(a.Bevel?.Plunge, b.Bevel?.Plunge) && Lies(a.Scales?.Front, b.Scales?.Front) && Lies(a.Scales?.Rear, b.Scales?.Rear)
             && Goes(a.Cord?.From, b.Cord?.From) && Goes(a.Cord?.To, b.Cord?.To)

@@ -138,6 +138,38 @@ public sealed class TrueScaleShapesTests
         Assert.Equal((ticks - 1) * 5, end - last!.Value, 0.01);
     }
 
+    /// <summary>Shapes of every size on every paper: each is drawn once, or a reason is given, never a crash.</summary>
+    [Fact]
+    public void Any_shapes_give_sheets_or_a_reason()
+    {
+        var random = new Random(20261129);
+        for (var i = 0; i < 60; i++)
+        {
+            var shapes = Enumerable.Range(0, 1 + (i % 7)).Select(k =>
+            {
+                var (w, h) = (Math.Pow(10, random.NextDouble() * 2.8), Math.Pow(10, random.NextDouble() * 2.4));
+                return new TrueScaleShape(new string('M', k * 3), [new PlanStroke(Path.Polygon(new(-50, k), new(w - 50, k), new(w - 50, h + k), new(-50, h + k)), Pen.Template)], [new PlanLabel("spot", new Point(w - 50, k), 1, 2.5)]) { MayTurn = k % 2 == 0 };
+            }).ToImmutableArray();
+            var paper = (i % 5) switch { 0 => PaperSize.A4, 1 => PaperSize.Letter, 2 => PaperSize.Roll(300), 3 => PaperSize.Roll(100), _ => new PaperSize("a5", "A5", 148, 210) };
+            var request = ExamplePieces.Request(ExamplePieces.Paring, paper);
+            if (i % 3 == 0) request = request with { Scale = PrintScale.After(PrintScale.True, 97.2, 97.0) };
+            var sheets = TrueScaleSheets.Draw(request, "shapes", "Shapes", shapes);
+            Assert.NotEmpty(sheets);
+            if (TrueScaleSheets.Trouble(request, shapes) is not null)
+            {
+                Assert.Single(sheets);
+                continue;
+            }
+
+            // shapes on several sheets are drawn on each that they reach; those on one, once
+            var drawn = sheets.SelectMany(s => Closed(s).Where(p => p.Segments.Length == 4)).Count();
+            Assert.InRange(drawn, shapes.Length, int.MaxValue);
+            if (sheets.All(s => !s.Marks.OfType<TextMark>().Any(t => t.Text == "how the sheets go together"))) Assert.Equal(shapes.Length, drawn);
+            Assert.All(sheets, s => Assert.Equal(2, s.Marks.OfType<TextMark>().Count(t => t.Text is "100 mm ↑" or "100 mm ↓" or "50 mm ↑" or "50 mm ↓")));
+            Assert.All(sheets, s => Assert.True(paper.Key != "roll" || Math.Abs(s.WidthMm - paper.WidthMm) < 1e-9));
+        }
+    }
+
     [Fact]
     public void A_shape_may_be_turned_only_when_it_says_so()
     {

@@ -44,6 +44,7 @@ public class RemedyLaws
         [FindingCodes.WantsOven] = "the oven is the trouble, not a line of the plan",
         [FindingCodes.OvenTooSmall] = "the oven is the trouble, not a line of the plan",
         [FindingCodes.QuenchantUnknown] = "a file for the quenchant is missing, not a line of the plan",
+        [FindingCodes.SheathNone] = "an edge guard covers the edge instead",
         [FindingCodes.SteelNoDensity] = "a line of the steel's file is missing",
     };
 

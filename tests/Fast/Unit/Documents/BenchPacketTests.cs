@@ -53,6 +53,21 @@ public class BenchPacketTests
     }
 
     [Theory]
+    [InlineData("a4", UnitsShown.Both, SheathKind.Leather)]
+    [InlineData("letter", UnitsShown.Both, SheathKind.Sheet)]
+    [InlineData("letter", UnitsShown.Inch, SheathKind.Leather)]
+    public void The_words_of_a_sheath_are_tidy_and_on_one_sheet(string paper, UnitsShown units, SheathKind kind)
+    {
+        var paring = ExamplePieces.Paring();
+        var sheath = new SheathPlan(kind) { BeltLoop = Length.OfMm(38), MaterialThickness = Length.OfMm(3) };
+        var set = BenchPacket.Of(Request(paring with { Plan = paring.Plan with { Sheath = sheath } }, Papers[paper], units), ["sheath"]);
+        AssertTidy(set with { Sheets = set.Sheets[..1] });
+        Assert.Contains(set.Sheets[0].Marks.OfType<TextMark>(), t => t.Text == $"1 of {set.Sheets.Length}");
+        Assert.Equal(2, set.Sheets.Length);
+        Assert.Contains(set.Sheets[1].Marks.OfType<TextMark>(), t => t.Text == "Packet sheet 2 of 2");
+    }
+
+    [Theory]
     [InlineData("hatchet", 5000)]
     [InlineData("hatchet", 40)]
     [InlineData("assumed", 0)]
@@ -106,7 +121,7 @@ public class BenchPacketTests
         var set = BenchPacket.Of(Request(ExamplePieces.Hatchet()), []);
         for (var i = 0; i < set.Sheets.Length; i++)
         {
-            var wanted = set.Sheets[i].Kind is "template" or "drill-template" ? $"Packet sheet {i + 1} of {set.Sheets.Length}" : $"{i + 1} of {set.Sheets.Length}";
+            var wanted = set.Sheets[i].Kind is "template" or "drill-template" or "sheath" ? $"Packet sheet {i + 1} of {set.Sheets.Length}" : $"{i + 1} of {set.Sheets.Length}";
             Assert.Contains(set.Sheets[i].Marks.OfType<TextMark>(), t => t.Text == wanted);
         }
 

@@ -100,6 +100,14 @@ public class ValueEditTests
         sub_zero = "-75 C"   # r
         [finish]
         grit = "P400"   # r
+        [sheath]
+        kind = "leather"   # r
+        material_thickness = 3.2   # r
+        seam = "15 mm"   # r
+        stitch_from_edge = 5   # r
+        pitch = 4   # r
+        mouth = 64   # r
+        belt_loop = 38   # r
         [[added_mass]]
         name = "scales"   # r
         mass = "12 g"   # r
@@ -212,6 +220,13 @@ public class ValueEditTests
         ["chance"] = "0.99",
         ["pin"] = "4.97 mm",
         ["drilled"] = "after",
+        ["kind"] = "sheet",
+        ["material_thickness"] = "1/8 in",
+        ["seam"] = "16",
+        ["stitch_from_edge"] = "6",
+        ["pitch"] = "5 mm",
+        ["mouth"] = "63",
+        ["belt_loop"] = "1 1/2 in",
     };
 
     public static TheoryData<string, string> Keys => [.. PlanKeys.Table.Keys.Select(k => new TheoryDataRow<string, string>(k.Table, k.Key))];

@@ -76,6 +76,6 @@ public class OrderOfWorkTests
         Assert.Contains(order, s => s.Gate == "all 8 holes drilled and chamfered?");
         Assert.Equal(Enumerable.Range(1, order.Length), order.Select(s => s.Number));
         Assert.All(order, s => Assert.NotEmpty(s.Why));
-        Assert.All(order, s => Assert.Contains(s.SheetKind, new[] { "", "cover", "findings", "scribe", "thickness", "finish", "sharpening", "holes", "template", "drill-only", "hole-card", "layout", "rough-cut", "widths", "cautions", "run", "straightening", "temper", "hardness" }));
+        Assert.All(order, s => Assert.Contains(s.SheetKind, new[] { "", "cover", "findings", "scribe", "thickness", "finish", "sharpening", "holes", "template", "drill-only", "hole-card", "layout", "rough-cut", "widths", "cautions", "run", "straightening", "temper", "hardness", "sheath" }));
     }
 }
