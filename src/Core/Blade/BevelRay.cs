@@ -11,6 +11,7 @@ internal sealed class BevelRay
     private readonly GrindProfile[] _profiles;
     private readonly double[] _kinks;
     private readonly RayHits _boundary;
+    private RayHits _near;
     private readonly RayHit[] _hits;
     private readonly RollingBall _ball;
     private readonly int _outerCount;
@@ -24,7 +25,7 @@ internal sealed class BevelRay
     {
         (_piece, _profiles, _origin) = (piece, profiles, origin);
         _kinks = [.. profiles.SelectMany(law => law.Faces.KinksMm.ToArray()).Distinct()];
-        _boundary = new RayHits(piece);
+        _boundary = _near = new RayHits(piece);
         _full = new FullHeight(piece, edge, _boundary);
         _hits = new RayHit[_boundary.MostHits];
         _outerCount = piece.Outer.Segments.Length;
@@ -50,6 +51,9 @@ internal sealed class BevelRay
         var n = _boundary.Along(plunge.On + start, along, -_far, _far, _hits);
         return [.. _hits.Take(n).Select(h => plunge.On + start + (along * h.Distance))];
     }
+
+    /// <summary>Says that the rays to come start within a box: what lies out of their reach is then not looked at.</summary>
+    public void StartWithin(Box box) => _near = IsFullHeight ? _boundary : _boundary.Within(box.Grown(MostReach + 1e-6));
 
     /// <summary>Adds the moments, per unit of the cell's variable, of what is taken along the ray.</summary>
     /// <param name="p">Base point on the sharpened part.</param>
@@ -84,7 +88,7 @@ internal sealed class BevelRay
             }
         }
 
-        var count = _boundary.Along(p, u, 1e-7, most, _hits);
+        var count = _near.Along(p, u, 1e-7, most, _hits);
         if (count == 0 && startsInSteel == false) return story + 3;
         var cut = _ball.Reach(p, u, most, curvature);
         if (cut < most * (1 - 1e-9)) (most, end) = (cut, 3);

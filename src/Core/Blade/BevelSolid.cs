@@ -79,6 +79,7 @@ public static class BevelSolid
 
     private static SplitPanels AlongSegment(Segment s, BevelRay ray, double[] scale, IEnumerable<double> marks)
     {
+        ray.StartWithin(s.Bounds);
         var panels = new SplitPanels(Sample, scale);
         AddBetween(panels, 0, 1, s.Length / Math.Min(ray.MostReach, s.Length), marks);
         return panels;
@@ -99,6 +100,7 @@ public static class BevelSolid
 
     private static SplitPanels AlongFan(Point corner, double a, double b, BevelRay ray, double[] scale, IEnumerable<double> directions)
     {
+        ray.StartWithin(Box.Around(corner));
         var panels = new SplitPanels((angle, values) =>
         {
             values.Clear();

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Tangwright.Foundation;
 
 /// <summary>One crossing of a line of sight with the boundary of a piece.</summary>
@@ -8,13 +10,14 @@ namespace Tangwright.Foundation;
 public readonly record struct RayHit(double Distance, int Side, int Segment, double T);
 
 /// <summary>Crossings of rays with the whole boundary of a piece: lines, arcs and ellipses in closed form, Béziers by all roots of their cubic.</summary>
-/// <remarks>Built once for a piece, then asked many times: boxes lie in flat arrays and a ray that misses a box costs a few operations. Steel lies to the left of every loop, so a ray enters where it crosses from right to left.</remarks>
+/// <remarks>Built once for a piece, then asked many times: boxes lie in flat arrays and are asked several at once; for many rays through one place <see cref="Within"/> leaves the far ones out. Steel lies to the left of every loop, so a ray enters where it crosses from right to left.</remarks>
 public sealed class RayHits
 {
     private readonly Segment[] _segments;
 
-    // middle and half size of each box
+    // middle and half size of each box, filled up to whole vectors with boxes nothing meets; numbers of the segments they are of
     private readonly double[] _x, _y, _hx, _hy;
+    private readonly int[] _numbers;
 
     /// <summary>For a piece.</summary>
     public RayHits(Region region)
@@ -24,13 +27,21 @@ public sealed class RayHits
 
     /// <summary>For some segments, steel to their left.</summary>
     public RayHits(IEnumerable<Segment> segments)
+        : this([.. segments], null)
     {
-        _segments = [.. segments];
-        var n = _segments.Length;
-        (_x, _y, _hx, _hy) = (new double[n], new double[n], new double[n], new double[n]);
+    }
+
+    private RayHits(Segment[] segments, int[]? numbers)
+    {
+        _segments = segments;
+        _numbers = numbers ?? [.. Enumerable.Range(0, segments.Length)];
+        var (n, width) = (_numbers.Length, Vector<double>.Count);
+        var room = (n + width - 1) / width * width;
+        (_x, _y, _hx, _hy) = (new double[room], new double[room], new double[room], new double[room]);
+        _x.AsSpan(n).Fill(double.NaN);
         for (var i = 0; i < n; i++)
         {
-            var b = _segments[i].Bounds;
+            var b = segments[_numbers[i]].Bounds;
             var c = b.Centre;
             (_x[i], _y[i], _hx[i], _hy[i]) = (c.X, c.Y, (0.5 * b.Width) + 1e-9, (0.5 * b.Height) + 1e-9);
         }
@@ -45,6 +56,10 @@ public sealed class RayHits
     /// <summary>A segment by its number in a hit.</summary>
     public Segment this[int index] => _segments[index];
 
+    /// <summary>Only the segments whose boxes touch a box; they keep their numbers.</summary>
+    /// <param name="box">The box.</param>
+    public RayHits Within(Box box) => new(_segments, [.. _numbers.Where(i => box.Touches(_segments[i].Bounds))]);
+
     /// <summary>Crossings at distances from <paramref name="from"/> to <paramref name="to"/> along a line, ascending.</summary>
     /// <param name="p">Origin.</param>
     /// <param name="u">Direction, length 1.</param>
@@ -58,26 +73,37 @@ public sealed class RayHits
 
         // the stretch asked about, as a box
         var (m, h) = (0.5 * (from + to), 0.5 * (to - from));
-        var (mx, my, rx, ry) = (p.X + (m * u.X), p.Y + (m * u.Y), h * ax, h * ay);
+        var (mx, my, rx, ry) = (new Vector<double>(p.X + (m * u.X)), new Vector<double>(p.Y + (m * u.Y)), new Vector<double>(h * ax), new Vector<double>(h * ay));
         var count = 0;
-        Span<double> roots = stackalloc double[3];
-        for (var i = 0; i < _segments.Length; i++)
+        for (var i = 0; i < _x.Length; i += Vector<double>.Count)
         {
             // separating axes of an upright box and a stretch of line: x, y and square to the line
-            var (dx, dy) = (_x[i] - mx, _y[i] - my);
-            if (Math.Abs(dx) > _hx[i] + rx || Math.Abs(dy) > _hy[i] + ry) continue;
-            if (Math.Abs((dx * u.Y) - (dy * u.X)) > (_hx[i] * ay) + (_hy[i] * ax)) continue;
-
-            var s = _segments[i];
-            var n = Crossings(s, p, u, roots);
-            for (var k = 0; k < n; k++)
+            var (dx, dy) = (new Vector<double>(_x, i) - mx, new Vector<double>(_y, i) - my);
+            var (hx, hy) = (new Vector<double>(_hx, i), new Vector<double>(_hy, i));
+            var meets = Vector.LessThanOrEqual(Vector.Abs(dx), hx + rx) & Vector.LessThanOrEqual(Vector.Abs(dy), hy + ry)
+                & Vector.LessThanOrEqual(Vector.Abs((dx * u.Y) - (dy * u.X)), (hx * ay) + (hy * ax));
+            if (meets == Vector<long>.Zero) continue;
+            for (var k = 0; k < Vector<double>.Count; k++)
             {
-                var t = roots[k];
-                var distance = (s.At(t) - p).Dot(u);
-                if (distance < from || distance > to) continue;
-                var turn = s.Tangent(t).Cross(u);
-                Insert(hits, count++, new RayHit(distance, turn > 1e-12 ? 1 : turn < -1e-12 ? -1 : 0, i, t));
+                if (meets[k] != 0) count = With(_numbers[i + k], p, u, from, to, hits, count);
             }
+        }
+
+        return count;
+    }
+
+    private int With(int number, Point p, Point u, double from, double to, Span<RayHit> hits, int count)
+    {
+        var s = _segments[number];
+        Span<double> roots = stackalloc double[3];
+        var n = Crossings(s, p, u, roots);
+        for (var k = 0; k < n; k++)
+        {
+            var t = roots[k];
+            var distance = (s.At(t) - p).Dot(u);
+            if (distance < from || distance > to) continue;
+            var turn = s.Tangent(t).Cross(u);
+            Insert(hits, count++, new RayHit(distance, turn > 1e-12 ? 1 : turn < -1e-12 ? -1 : 0, number, t));
         }
 
         return count;
