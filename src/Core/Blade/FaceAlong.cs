@@ -46,9 +46,18 @@ internal readonly struct FaceAlong
     public double Flat(double d) => _faces.At(_x + (_ux * d));
 
     /// <summary>Thickness at a distance.</summary>
-    public double At(double d)
+    public double At(double d) => At(d, Flat(d));
+
+    /// <summary>How much thinner than the flat faces it is at a distance.</summary>
+    public double Taken(double d)
     {
-        var t = Flat(d);
+        var flat = Flat(d);
+        return flat - At(d, flat);
+    }
+
+    private double At(double d, double flat)
+    {
+        var t = flat;
         if (d < _h) t = Math.Min(t, Face(d));
         if (_facet > 0) t = Math.Min(t, _facet * d);
         return t > 0 ? t : 0;

@@ -21,30 +21,28 @@ public sealed class RayHits
 
     /// <summary>For a piece.</summary>
     public RayHits(Region region)
-        : this(region.Loops.SelectMany(l => l.Segments))
+        : this([.. region.Loops.SelectMany(l => l.Segments)])
     {
     }
 
     /// <summary>For some segments, steel to their left.</summary>
-    public RayHits(IEnumerable<Segment> segments)
-        : this([.. segments], null)
+    public RayHits(IReadOnlyCollection<Segment> segments)
+        : this([.. segments], segments.Count)
     {
+        for (var i = 0; i < _segments.Length; i++)
+        {
+            var b = _segments[i].Bounds;
+            var c = b.Centre;
+            Put(i, i, c.X, c.Y, (0.5 * b.Width) + 1e-9, (0.5 * b.Height) + 1e-9);
+        }
     }
 
-    private RayHits(Segment[] segments, int[]? numbers)
+    private RayHits(Segment[] segments, int room)
     {
         _segments = segments;
-        _numbers = numbers ?? [.. Enumerable.Range(0, segments.Length)];
-        var (n, width) = (_numbers.Length, Vector<double>.Count);
-        var room = (n + width - 1) / width * width;
-        (_x, _y, _hx, _hy) = (new double[room], new double[room], new double[room], new double[room]);
-        _x.AsSpan(n).Fill(double.NaN);
-        for (var i = 0; i < n; i++)
-        {
-            var b = segments[_numbers[i]].Bounds;
-            var c = b.Centre;
-            (_x[i], _y[i], _hx[i], _hy[i]) = (c.X, c.Y, (0.5 * b.Width) + 1e-9, (0.5 * b.Height) + 1e-9);
-        }
+        room = (room + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
+        (_x, _y, _hx, _hy, _numbers) = (new double[room], new double[room], new double[room], new double[room], new int[room]);
+        _x.AsSpan().Fill(double.NaN);
     }
 
     /// <summary>Greatest number of crossings one line can have.</summary>
@@ -58,7 +56,21 @@ public sealed class RayHits
 
     /// <summary>Only the segments whose boxes touch a box; they keep their numbers.</summary>
     /// <param name="box">The box.</param>
-    public RayHits Within(Box box) => new(_segments, [.. _numbers.Where(i => box.Touches(_segments[i].Bounds))]);
+    public RayHits Within(Box box)
+    {
+        var (cx, cy, rx, ry) = (box.Centre.X, box.Centre.Y, 0.5 * box.Width, 0.5 * box.Height);
+        var n = 0;
+        for (var i = 0; i < _x.Length; i++) n += IsNear(i) ? 1 : 0;
+        var some = new RayHits(_segments, n);
+        for (var (i, k) = (0, 0); k < n; i++)
+        {
+            if (IsNear(i)) some.Put(k++, _numbers[i], _x[i], _y[i], _hx[i], _hy[i]);
+        }
+
+        return some;
+
+        bool IsNear(int i) => Math.Abs(_x[i] - cx) <= _hx[i] + rx && Math.Abs(_y[i] - cy) <= _hy[i] + ry;
+    }
 
     /// <summary>Crossings at distances from <paramref name="from"/> to <paramref name="to"/> along a line, ascending.</summary>
     /// <param name="p">Origin.</param>
@@ -108,6 +120,8 @@ public sealed class RayHits
 
         return count;
     }
+
+    private void Put(int i, int number, double x, double y, double hx, double hy) => (_numbers[i], _x[i], _y[i], _hx[i], _hy[i]) = (number, x, y, hx, hy);
 
     private static void Insert(Span<RayHit> hits, int count, RayHit hit)
     {

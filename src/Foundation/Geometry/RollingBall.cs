@@ -32,12 +32,13 @@ public sealed class RollingBall
     {
         var (x, y) = (new List<double>(), new List<double>());
         var segments = path.Segments;
+        var round = path.Start.To(path.End) < 1e-6;
         for (var i = 0; i < segments.Length; i++)
         {
             var s = segments[i];
             if (s is Line) continue;
-            var atStart = i > 0 && IsCorner(segments[i - 1], s);
-            var atEnd = i + 1 < segments.Length && IsCorner(s, segments[i + 1]);
+            var atStart = (i > 0 || round) && IsCorner(segments[i > 0 ? i - 1 : ^1], s);
+            var atEnd = (i + 1 < segments.Length || round) && IsCorner(s, segments[(i + 1) % segments.Length]);
             Put(s.Start);
             Sample(s, 0, s.Start, 1, s.End, 0.25 * largest, atStart, atEnd, 0, Put);
         }
@@ -67,7 +68,7 @@ public sealed class RollingBall
     {
         var n = Math.Min(AtSides(p, u, most), AtEnds(p, u, most));
         if (curvature * n > 1) n = 1 / curvature;
-        else if (IsClear(p + (u * (Slack * n)), Slack * n)) return n;
+        if (_curves.Length == 0 || (n == most && IsClear(p + (u * (Slack * most)), Slack * most))) return n;
         for (var k = 0; k < 100; k++)
         {
             var c = p + (u * n);
