@@ -53,7 +53,12 @@ internal sealed class BevelRay
     }
 
     /// <summary>Says that the rays to come lie within a box, as far as they reach: what lies outside is then not looked at.</summary>
-    public void StayWithin(Box box) => _near = IsFullHeight ? _boundary : _boundary.Within(box.Grown(1e-6));
+    public void StayWithin(Box box)
+    {
+        if (IsFullHeight) return;
+        _near = _boundary.Within(box.Grown(1e-6));
+        _ball.StayWithin(box.Grown(1.001 * MostReach));
+    }
 
     /// <summary>Adds the moments, per unit of the cell's variable, of what is taken along the ray.</summary>
     /// <param name="p">Base point on the sharpened part.</param>

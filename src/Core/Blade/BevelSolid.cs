@@ -121,24 +121,23 @@ public static class BevelSolid
     // places where something small might hide between the rays: middles of holes, corners, ends of the plunge line
     private static (List<Point> Points, List<PathSpot> Spots) Marks(Region piece, Path edge, BevelRay ray)
     {
-        var points = new List<Point>(ray.PlungeEnds());
         var reach = ray.MostReach;
-        foreach (var hole in piece.Holes) points.Add(hole.Bounds.Centre);
+        var box = edge.Bounds.Grown(reach);
+        var points = new List<Point>(ray.PlungeEnds().Concat(piece.Holes.Select(h => h.Bounds.Centre)).Where(box.Holds));
         foreach (var loop in piece.Loops)
         {
             for (var i = 0; i < loop.Segments.Length; i++)
             {
-                var (s, next) = (loop.Segments[i], loop.Segments[(i + 1) % loop.Segments.Length]);
-                if (Math.Abs(s.Tangent(1).Cross(next.Tangent(0))) > 0.01) points.Add(s.End);
+                var s = loop.Segments[i];
+                if (box.Holds(s.End) && Math.Abs(s.Tangent(1).Cross(loop.Segments[(i + 1) % loop.Segments.Length].Tangent(0))) > 0.01) points.Add(s.End);
             }
         }
 
-        var box = edge.Bounds.Grown(reach);
         var spots = new List<PathSpot>();
         var joints = edge.Segments.Select(s => s.End).ToHashSet();
         foreach (var q in points)
         {
-            if (!box.Holds(q) || joints.Contains(q)) continue;
+            if (joints.Contains(q)) continue;
             var (spot, _, distance) = Nearest.On(edge, q, reach);
             if (distance < reach && distance > Corner && spot.T is > 0 and < 1) spots.Add(spot);
         }

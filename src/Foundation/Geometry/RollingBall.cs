@@ -25,6 +25,9 @@ public sealed class RollingBall
     // straight sides: start, direction, length
     private readonly double[] _sx, _sy, _wx, _wy, _length;
 
+    // the stretches of sides and ends that are looked at, whole vectors
+    private (int From, int To) _sides, _ends;
+
     /// <summary>For a path.</summary>
     /// <param name="path">The path.</param>
     /// <param name="largest">Largest radius that will be asked for, mm: samples lie no further apart than a quarter of it.</param>
@@ -57,6 +60,23 @@ public sealed class RollingBall
         var ways = sides.Select(l => (l.End - l.Start).Unit).ToArray();
         (_sx, _sy) = (Filled(sides.Select(l => l.Start.X)), Filled(sides.Select(l => l.Start.Y)));
         (_wx, _wy, _length) = (Filled(ways.Select(w => w.X)), Filled(ways.Select(w => w.Y)), Filled(sides.Select(l => l.Length)));
+        (_sides, _ends) = ((0, _sx.Length), (0, _ex.Length));
+    }
+
+    /// <summary>Says that the balls to come lie within a box: straight sides wholly outside are then not looked at, save between two that are not.</summary>
+    /// <param name="box">The box.</param>
+    public void StayWithin(Box box)
+    {
+        _sides = Stretch(_sx.Length, i => box.Touches(Box.Around(new(_sx[i], _sy[i]), new(_sx[i] + (_length[i] * _wx[i]), _sy[i] + (_length[i] * _wy[i])))));
+        _ends = Stretch(_ex.Length, i => box.Holds(new(_ex[i], _ey[i])));
+
+        static (int From, int To) Stretch(int count, Func<int, bool> isNear)
+        {
+            var (from, to, width) = (0, count, Vector<double>.Count);
+            while (from < to && !isNear(from)) from++;
+            while (to > from && !isNear(to - 1)) to--;
+            return (from / width * width, (to + width - 1) / width * width);
+        }
     }
 
     /// <summary>The largest radius, at most <paramref name="most"/>, at which the ball touching at p still holds no point of the path, mm.</summary>
@@ -95,7 +115,7 @@ public sealed class RollingBall
     {
         var (px, py, ux, uy) = (new Vector<double>(p.X), new Vector<double>(p.Y), new Vector<double>(u.X), new Vector<double>(u.Y));
         var least = new Vector<double>(most);
-        for (var i = 0; i < _sx.Length; i += Vector<double>.Count)
+        for (var i = _sides.From; i < _sides.To; i += Vector<double>.Count)
         {
             var (wx, wy) = (new Vector<double>(_wx, i), new Vector<double>(_wy, i));
             var (ax, ay) = (px - new Vector<double>(_sx, i), py - new Vector<double>(_sy, i));
@@ -119,7 +139,7 @@ public sealed class RollingBall
     {
         var (px, py, ux, uy) = (new Vector<double>(p.X), new Vector<double>(p.Y), new Vector<double>(u.X), new Vector<double>(u.Y));
         var least = new Vector<double>(most);
-        for (var i = 0; i < _ex.Length; i += Vector<double>.Count)
+        for (var i = _ends.From; i < _ends.To; i += Vector<double>.Count)
         {
             var (dx, dy) = (new Vector<double>(_ex, i) - px, new Vector<double>(_ey, i) - py);
             var height = (dx * ux) + (dy * uy);
