@@ -48,8 +48,11 @@ public sealed record Results(
 /// <param name="Row">Name of the row it belongs to; null when single.</param>
 public sealed record PlacedHole(string Name, Point At, Length Diameter, string DiameterAsWritten, HoleUse Use, HoleMake Make, string? Row)
 {
-    /// <summary>Diameter of the rod that goes through a pin hole; null when not said.</summary>
+    /// <summary>Diameter of the rod or tube that goes through the hole; null when not said.</summary>
     public Length? Pin { get; init; }
+
+    /// <summary>Bore of the tube that goes through the hole; null: a rod.</summary>
+    public Length? Tube { get; init; }
 
     /// <summary>Drilled after hardening, not before.</summary>
     public bool IsDrilledHard { get; init; }

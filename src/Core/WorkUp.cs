@@ -19,7 +19,7 @@ public static class WorkUp
         var holes = AsBuiltHoles.Of(planned, reports);
         var piece = new Region(plan.Outline, [.. holes.Select(h => Path.Circle(h.At, h.Diameter.Mm / 2))]);
         var outline = OutlineSize.Of(plan, holes);
-        var stages = StageWeights.Of(plan, holes, piece, bench, steel);
+        var stages = StageWeights.Of(plan, holes, piece, bench, steel, HandleParts.Of(plan, planned, shop));
         var striking = Striking.Of(plan, stages[^1], steel);
         var drilling = DrillPlan.Of(plan, shop, steel, holes, bench);
         var order = OrderOfWork.Of(plan, shop, holes, drilling, steel);

@@ -95,7 +95,11 @@ public static class OpenWork
         }
     }
 
-    private static Checked<FoundShop> FindShop(string planPath, string? named) => ShopFile(planPath, named).Then(WithOwnMedia);
+    private static Checked<FoundShop> FindShop(string planPath, string? named) => ShopFile(planPath, named).Then(WithOwnMedia).Then(WithOwnHandles);
+
+    // materials of handles likewise
+    private static Checked<FoundShop> WithOwnHandles(FoundShop found)
+        => OwnFiles(found.Folder, "handles", HandleReader.Read).Then(own => Checked<FoundShop>.Good(own.Length == 0 ? found : found with { Shop = found.Shop with { KnownHandles = new HandleList(own.Concat(HandleList.BuiltIn.All)).All } }));
 
     // quenchants of the shop's own folder, then of the person's, stand before those that come with the program
     private static Checked<FoundShop> WithOwnMedia(FoundShop found)

@@ -36,6 +36,13 @@ public sealed class FaceThickness
     /// <summary>1 between two places and 0 elsewhere.</summary>
     internal static FaceThickness Strip(double fromMm, double toMm) => new(0, [(fromMm, 0), (fromMm, 1), (toMm, 1), (toMm, 0)]);
 
+    /// <summary>That of a scale along the handle.</summary>
+    public static FaceThickness Of(ScalesPlan scales)
+        => new(scales.Thickness?.Mm ?? 0, scales.Stations.Select(s => (s.X.Mm, s.Thickness.Mm)));
+
+    /// <summary>Each thickness replaced by another; straight between the same kinks, so the map must be straight too.</summary>
+    internal FaceThickness Mapped(Func<double, double> straight) => new(straight(StockMm), _x.Zip(_t, (x, t) => (x, straight(t))));
+
     /// <summary>That of a plan, its tapers ground.</summary>
     public static FaceThickness Of(Plan plan)
     {

@@ -44,6 +44,7 @@ public static class PlanValues
         yield return ("distal taper", Tapered(plan.DistalTaper));
         yield return ("tang taper", Tapered(plan.TangTaper));
         yield return ("added masses", string.Join("; ", plan.AddedMasses.Select(Added)));
+        foreach (var value in OfHandle(plan, Size, Place)) yield return value;
         yield return ("grip, front end", Place(plan.Grip?.From));
         yield return ("grip, rear end", Place(plan.Grip?.To));
         yield return ("last temper", plan.Heat?.Temper is { } t ? Shown.Both(t) : "");
@@ -67,6 +68,31 @@ public static class PlanValues
         string Weight(Mass m) => units == LengthUnit.Inch ? $"{Shown.Trimmed(m.Ounces, 3)} oz" : $"{Shown.Trimmed(m.Grams, 2)} g";
         string Place(Point? point) => point is { } at ? $"x {Size(Length.OfMm(at.X))}, y {Size(Length.OfMm(at.Y))}" : "";
         string Mark(DatumMark m) => m.Side == DatumSide.At ? Size(m.At) : Word(m.Side);
+    }
+
+    private static IEnumerable<(string Name, string Value)> OfHandle(Plan plan, Func<Length?, string> size, Func<Point?, string> place)
+    {
+        var (s, cord, hand, air) = (plan.Scales, plan.Cord, plan.Hand, plan.UserAir);
+        yield return ("scales", s?.Material ?? "");
+        yield return ("scale of the back", s?.BackMaterial ?? "");
+        yield return ("thickness of each scale", string.Join("; ", s is null ? [] : s.Stations.IsEmpty ? [size(s.Thickness)] : s.Stations.Select(t => $"{size(t.Thickness)} at x {size(t.X)}")));
+        yield return ("board for the scales", size(s?.Board));
+        yield return ("front end of the scales", Ends(s?.Front));
+        yield return ("bulge of the front end", s is { FrontBulge.Mm: not 0 } ? size(s.FrontBulge) : "");
+        yield return ("rear end of the scales", Ends(s?.Rear));
+        yield return ("shape of the handle across", s is { IsShaped: true } ? Word(s.Section) : "");
+        yield return ("round of the scales", size(s?.Round));
+        yield return ("side of the scales", size(s?.Side));
+        yield return ("liner", s is { Liner.Length: > 0 } ? $"{s.Liner}, {size(s.LinerThickness)}" : "");
+        yield return ("rod", s?.Rod ?? "");
+        yield return ("grain of the scales", s is null or { Grain: WoodGrain.Unknown } ? "" : Word(s.Grain));
+        yield return ("moisture of the scales", s?.MoisturePercent is { } m ? $"{Shown.Trimmed(m, 1)} %" : "");
+        yield return ("holes of the scales", s is null ? "" : $"{(s.HolesBy is { } by ? Word(by) : "")} {size(s.HoleDiameter)} {Shown.Trimmed(s.WantedChanceShare, 4)}".Trim());
+        yield return ("cord", cord is null ? "" : string.Join(", ", new[] { cord.Material, size(cord.Diameter), place(cord.From), place(cord.To), $"gap {size(cord.Gap)}", size(cord.Tails) }.Where(t => t.Length > 0)));
+        yield return ("hand", hand is null ? "" : string.Join(", ", new[] { size(hand.Length), size(hand.Breadth), hand.IsGloved ? "gloved" : "" }.Where(t => t.Length > 0)));
+        yield return ("air it will live in", air is null ? "" : string.Join(", ", new[] { air.Temperature is { } t ? Shown.Both(t) : "", air.HumidityPercent is { } h ? $"{Shown.Trimmed(h, 1)} % humidity" : "", air.MoisturePercent is { } w ? $"wood at {Shown.Trimmed(w, 1)} %" : "" }.Where(x => x.Length > 0)));
+
+        string Ends(PlungeLine? p) => p is null ? "" : $"{place(p.A)} to {place(p.B)}";
     }
 
     private static string Word<T>(T word)

@@ -15,7 +15,7 @@ public static class HolePlacement
         {
             if (entry is Hole hole)
             {
-                placed.Add(new PlacedHole(hole.Name, hole.At, hole.Diameter, hole.DiameterAsWritten, hole.Use, hole.Make, null) { Pin = hole.Pin, IsDrilledHard = hole.IsDrilledHard });
+                placed.Add(new PlacedHole(hole.Name, hole.At, hole.Diameter, hole.DiameterAsWritten, hole.Use, hole.Make, null) { Pin = hole.Pin, Tube = hole.Tube, IsDrilledHard = hole.IsDrilledHard });
             }
             else if (entry is HoleRow row && row.Count > 0)
             {

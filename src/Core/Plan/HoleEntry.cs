@@ -53,8 +53,11 @@ public abstract record HoleEntry(string Name, HoleUse Use, HoleMake Make);
 /// <param name="Make">How.</param>
 public sealed record Hole(string Name, Point At, Length Diameter, string DiameterAsWritten, HoleUse Use, HoleMake Make) : HoleEntry(Name, Use, Make)
 {
-    /// <summary>Diameter of the rod that goes through a pin hole; null when not said.</summary>
+    /// <summary>Diameter of the rod or tube that goes through the hole; null when not said.</summary>
     public Length? Pin { get; init; }
+
+    /// <summary>Bore of the tube that goes through the hole; null: a rod.</summary>
+    public Length? Tube { get; init; }
 
     /// <summary>Drilled after hardening, not before.</summary>
     public bool IsDrilledHard { get; init; }

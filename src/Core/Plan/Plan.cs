@@ -42,8 +42,17 @@ public sealed record Plan(
     Layout Layout,
     ImmutableArray<HoleEntry> Holes)
 {
-    /// <summary>How the scales are put on; null when the plan says nothing of them.</summary>
+    /// <summary>The scales and how they are put on; null when the plan says nothing of them.</summary>
     public ScalesPlan? Scales { get; init; }
+
+    /// <summary>The cord wound round the handle; null when there is none.</summary>
+    public CordPlan? Cord { get; init; }
+
+    /// <summary>The hand it is made for; null: anyone's.</summary>
+    public Hand? Hand { get; init; }
+
+    /// <summary>The air the piece will live in; null when not said.</summary>
+    public Air? UserAir { get; init; }
 
     /// <summary>How the faces thin toward the tip; null when they do not.</summary>
     public Taper? DistalTaper { get; init; }
@@ -76,12 +85,6 @@ public sealed record Taper(Length Starts, Length Ends, Length Thickness);
 /// <param name="At">Where its middle lies, plan's axes, mm; null when it covers a stretch.</param>
 /// <param name="Over">The stretch of the outline it covers, from one x to the other; null when its middle is said.</param>
 public sealed record AddedMass(string Name, Mass? Weight, Density? Density, Length? Thickness, int Sides, Point? At, (Length From, Length To)? Over);
-
-/// <summary>How the scales are put on.</summary>
-/// <param name="HolesBy">How the holes of the scales are placed; null when not said.</param>
-/// <param name="HoleDiameter">Diameter of the holes in the scales; null: the smallest reamer or drill owned that the rod enters.</param>
-/// <param name="WantedChanceShare">Chance that all pins go through, above 0 and under 1.</param>
-public sealed record ScalesPlan(PlacingWay? HolesBy, Length? HoleDiameter, double WantedChanceShare);
 
 /// <summary>What the maker wants, compared, never forced.</summary>
 /// <param name="Weight">Finished weight.</param>

@@ -74,6 +74,15 @@ public sealed record Shop(
     /// <summary>Quenchants that are known, the shop's own kinds first.</summary>
     public ImmutableArray<QuenchMedium> KnownMedia { get; init; } = [];
 
+    /// <summary>Materials of handles that are known, the shop's own first.</summary>
+    public ImmutableArray<HandleMaterial> KnownHandles { get; init; } = [];
+
+    /// <summary>The air of the shop; null when not said.</summary>
+    public Air? Air { get; init; }
+
+    /// <summary>How handles are glued.</summary>
+    public Gluing Gluing { get; init; } = Gluing.Usual;
+
     /// <summary>Bars in the rack.</summary>
     public ImmutableArray<RackBar> Rack { get; init; } = [];
 

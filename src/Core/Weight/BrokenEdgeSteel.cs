@@ -39,6 +39,12 @@ public static class BrokenEdgeSteel
         return sum * 2;
     }
 
+    /// <summary>What one face loses along an open run of the outline that has the solid to its left: volume and moments about the origin, mm³..mm⁵.</summary>
+    /// <param name="side">The run.</param>
+    /// <param name="legMm">Leg of the chamfer or radius of the round, mm.</param>
+    /// <param name="rounded">Rounded instead of chamfered.</param>
+    internal static Moments OneFace(Path side, double legMm, bool rounded) => OfSide(side, new Cut(legMm, rounded));
+
     private static Moments OfRim(PlacedHole hole, Cut cut)
     {
         var r = 0.5 * hole.Diameter.Mm;

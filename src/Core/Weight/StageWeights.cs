@@ -12,7 +12,8 @@ public static class StageWeights
     /// <param name="piece">Outline less holes.</param>
     /// <param name="bench">Gives the sawn rectangle.</param>
     /// <param name="steel">The steel; null when not known.</param>
-    public static ImmutableArray<StageFigures> Of(Plan plan, ImmutableArray<PlacedHole> holes, Region piece, BenchDatum bench, Steel? steel)
+    /// <param name="handle">Parts of the handle, weighed.</param>
+    public static ImmutableArray<StageFigures> Of(Plan plan, ImmutableArray<PlacedHole> holes, Region piece, BenchDatum bench, Steel? steel, ImmutableArray<PlacedMass> handle = default)
     {
         var t = plan.Stock.Thickness.Mm;
         var box = bench.StockBox;
@@ -29,7 +30,7 @@ public static class StageWeights
             Figures(Stage.BeforeHardening, soft - broken),
             Figures(Stage.Finished, hard - broken),
         ];
-        return plan.AddedMasses.IsEmpty || steel?.Density is not { } density ? steelStages : steelStages.Add(Assembled(plan, steelStages[^1], density.Value));
+        return (plan.AddedMasses.IsEmpty && handle.IsDefaultOrEmpty) || steel?.Density is not { } density ? steelStages : steelStages.Add(Assembled(plan, steelStages[^1], density.Value, handle));
 
         StageFigures Figures(Stage stage, Moments solid)
         {
@@ -43,9 +44,10 @@ public static class StageWeights
     /// <param name="plan">The plan.</param>
     /// <param name="finished">The finished steel.</param>
     /// <param name="density">Its density.</param>
-    public static StageFigures Assembled(Plan plan, StageFigures finished, Density density)
+    /// <param name="handle">Parts of the handle, weighed.</param>
+    public static StageFigures Assembled(Plan plan, StageFigures finished, Density density, ImmutableArray<PlacedMass> handle = default)
     {
-        var solid = PlacedMass.Of(plan).Aggregate(finished.Solid, (sum, m) => sum + (m.Water * (1 / density.GramsPerCm3)));
+        var solid = PlacedMass.Of(plan).Concat(handle.IsDefault ? [] : handle).Aggregate(finished.Solid, (sum, m) => sum + (m.Water * (1 / density.GramsPerCm3)));
         var (along, across) = FromDatum.Of(plan, solid.Centroid);
         return new StageFigures(Stage.Assembled, finished.Volume, Volume.OfMm3(solid.AreaMm2) * density, solid.Centroid, along, across, solid);
     }

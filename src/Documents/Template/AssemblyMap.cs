@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Tangwright.Foundation;
 
 namespace Tangwright.Documents;
@@ -15,7 +16,7 @@ internal static class AssemblyMap
     }
 
     /// <summary>Draws it in a box of that size.</summary>
-    public static IEnumerable<Mark> Draw(Box box, double share, TilePlan plan, Tile tile, Path outline)
+    public static IEnumerable<Mark> Draw(Box box, double share, TilePlan plan, Tile tile, ImmutableArray<Path> outlines)
     {
         var map = Transform.Scale(Scale(plan) * share, Scale(plan) * share).Then(Transform.Shift(new Point(box.MinX, box.MinY)));
         Path Frame(Tile t)
@@ -25,7 +26,7 @@ internal static class AssemblyMap
         }
 
         yield return new FillMark([Frame(tile)], Ink.Pale);
-        yield return new StrokeMark(outline.Transformed(plan.PlanToAssembled).Transformed(map), new Pen(0.18));
+        foreach (var outline in outlines) yield return new StrokeMark(outline.Transformed(plan.PlanToAssembled).Transformed(map), new Pen(0.18));
         foreach (var t in plan.Tiles)
         {
             yield return new StrokeMark(Frame(t), new Pen(t == tile ? 0.5 : 0.18));

@@ -21,7 +21,8 @@ internal static class JoinMarks
     /// <summary>All marks of a template, two to a join and sheet, as far apart as the piece leaves room.</summary>
     /// <param name="plan">The sheets.</param>
     /// <param name="busy">Points of lines on the assembled template that the marks should stay clear of.</param>
-    public static ImmutableArray<JoinMark> All(TilePlan plan, IReadOnlyList<Point> busy)
+    /// <param name="lettersTaken">How many letters other marks have.</param>
+    public static ImmutableArray<JoinMark> All(TilePlan plan, IReadOnlyList<Point> busy, int lettersTaken = 0)
     {
         var marks = ImmutableArray.CreateBuilder<JoinMark>();
         foreach (var tile in plan.Tiles)
@@ -30,13 +31,13 @@ internal static class JoinMarks
             if (tile.Column + 1 < plan.Columns)
             {
                 var x = box.MaxX - (plan.OverlapMm / 2);
-                foreach (var y in TwoPlaces(box.MinY, box.MaxY, y => Clear(new Point(x, y)))) marks.Add(new JoinMark(Letter(marks.Count), new Point(x, y), Upright: true));
+                foreach (var y in TwoPlaces(box.MinY, box.MaxY, y => Clear(new Point(x, y)))) marks.Add(new JoinMark(Letter(lettersTaken + marks.Count), new Point(x, y), Upright: true));
             }
 
             if (tile.Row + 1 < plan.Rows)
             {
                 var y = box.MinY + (plan.OverlapMm / 2);
-                foreach (var x in TwoPlaces(box.MinX, box.MaxX, x => Clear(new Point(x, y)))) marks.Add(new JoinMark(Letter(marks.Count), new Point(x, y), Upright: false));
+                foreach (var x in TwoPlaces(box.MinX, box.MaxX, x => Clear(new Point(x, y)))) marks.Add(new JoinMark(Letter(lettersTaken + marks.Count), new Point(x, y), Upright: false));
             }
         }
 

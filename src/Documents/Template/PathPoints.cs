@@ -16,6 +16,16 @@ internal static class PathPoints
         }
     }
 
+    /// <summary>Points about every 2 mm, along lines too.</summary>
+    public static IEnumerable<Point> Spots(Path path)
+    {
+        foreach (var s in path.Segments)
+        {
+            var steps = Math.Clamp((int)(s.Length / 2), 1, 2000);
+            for (var i = 0; i <= steps; i++) yield return s.At((double)i / steps);
+        }
+    }
+
     /// <summary>Whether a point lies inside a closed polygon (even-odd).</summary>
     public static bool Inside(IReadOnlyList<Point> polygon, Point p)
     {

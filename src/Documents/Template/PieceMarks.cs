@@ -4,17 +4,6 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Documents;
 
-/// <summary>A line of the template in the plan's axes.</summary>
-internal sealed record PlanStroke(Path Path, Pen Pen);
-
-/// <summary>Words that belong to a spot of the piece.</summary>
-/// <param name="Text">The words.</param>
-/// <param name="At">The spot, plan's axes.</param>
-/// <param name="ClearMm">How far from the spot they must stay, mm.</param>
-/// <param name="HeightMm">Height of capitals.</param>
-/// <param name="RimMm">Radius a leader runs to when the words end up further away; null for no leader.</param>
-internal sealed record PlanLabel(string Text, Point At, double ClearMm, double HeightMm, double? RimMm = null);
-
 /// <summary>The piece itself at true scale: outline, holes with punch crosses, edge, grind and plunge lines, grip.</summary>
 internal static class PieceMarks
 {

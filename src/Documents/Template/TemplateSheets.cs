@@ -68,8 +68,8 @@ internal sealed class TemplatePiece
         var map = plan.PlanToAssembled;
         var onAssembled = results.Plan.Outline.Transformed(map);
         CheckLine = CheckLine.Of(plan, onAssembled.Bounds);
-        var busy = Spots(onAssembled).ToList();
-        busy.AddRange(Spots(new Path([new Line(CheckLine.From, CheckLine.To)], closed: false)));
+        var busy = PathPoints.Spots(onAssembled).ToList();
+        busy.AddRange(PathPoints.Spots(new Path([new Line(CheckLine.From, CheckLine.To)], closed: false)));
         foreach (var hole in results.Holes) busy.Add(map.Map(hole.MadeAt));
         var corner = map.Map(results.Bench.Corner);
         var all = plan.Tiles.Aggregate(Box.Nothing, (b, t) => b.With(plan.OnAssembled(t)));
@@ -92,13 +92,4 @@ internal sealed class TemplatePiece
 
     /// <summary>Marks across the joins.</summary>
     public ImmutableArray<JoinMark> JoinMarks { get; } = [];
-
-    private static IEnumerable<Point> Spots(Path path)
-    {
-        foreach (var s in path.Segments)
-        {
-            var steps = Math.Clamp((int)(s.Length / 2), 1, 2000);
-            for (var i = 0; i <= steps; i++) yield return s.At((double)i / steps);
-        }
-    }
 }

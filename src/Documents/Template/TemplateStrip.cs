@@ -12,16 +12,25 @@ internal static class TemplateStrip
     /// <summary>One line of the strip.</summary>
     internal sealed record Row(string Text, double HeightMm, bool Bold);
 
+    /// <summary>Where a sheet lies among those of a tiled drawing; empty for a single one.</summary>
+    public static string Place(TilePlan plan, Tile tile)
+        => plan.Tiles.Length == 1 ? "" : plan.Rows == 1 ? $" (from the left: {tile.Column + 1})" : $" (row {tile.Row + 1}, column {tile.Column + 1})";
+
     /// <summary>The rows, broken to a width; small: lettered for paper with little room.</summary>
-    public static ImmutableArray<Row> Rows(SheetRequest request, TemplateOptions options, TilePlan plan, Tile tile, string packetNumber, bool half, bool small, double widthMm)
+    /// <param name="request">What for.</param>
+    /// <param name="options">Paper, correction, mirror.</param>
+    /// <param name="sheet">What it is and which sheet of how many.</param>
+    /// <param name="packetNumber">Its number in the packet, in words; may be empty.</param>
+    /// <param name="half">Whether the bars are the half ones.</param>
+    /// <param name="small">Smaller lettering.</param>
+    /// <param name="widthMm">Width to break to, mm.</param>
+    public static ImmutableArray<Row> Rows(SheetRequest request, TemplateOptions options, string sheet, string packetNumber, bool half, bool small, double widthMm)
     {
         var piece = request.Results.Plan;
-        var what = options.DrillOnly ? "Drill template" : "Template";
-        var place = plan.Tiles.Length == 1 ? "" : plan.Rows == 1 ? $" (from the left: {tile.Column + 1})" : $" (row {tile.Row + 1}, column {tile.Column + 1})";
         var rows = new List<Row>
         {
             new(Cut(piece.Name, 60), small ? 3.5 : 5, true),
-            new($"Rev {Cut(piece.Revision, 16)} · {request.Date:yyyy-MM-dd} · {what}, sheet {tile.Number} of {plan.Tiles.Length}{place}", small ? 2.5 : 3.5, true),
+            new($"Rev {Cut(piece.Revision, 16)} · {request.Date:yyyy-MM-dd} · {sheet}", small ? 2.5 : 3.5, true),
         };
         if (packetNumber.Length > 0) rows.Add(new(packetNumber, 2.5, false));
         if (options.Mirror)

@@ -107,7 +107,8 @@ public sealed record TilePlan(
     /// <param name="cornerAtLeft">Whether the datum corner is at the left of the content, as plotted before mirroring.</param>
     /// <param name="cornerAtBottom">Whether it is at the lower side.</param>
     /// <param name="options">Paper and the rest; <see cref="Trouble"/> is null.</param>
-    public static TilePlan? Of(Box content, ImmutableArray<Box> holes, bool cornerAtLeft, bool cornerAtBottom, TemplateOptions options)
+    /// <param name="feedIsLevel">How the sheets lie; null: whichever takes fewer.</param>
+    public static TilePlan? Of(Box content, ImmutableArray<Box> holes, bool cornerAtLeft, bool cornerAtBottom, TemplateOptions options, bool? feedIsLevel = null)
     {
         var board = options.Mirror ? Flipped(content) : content;
         board = board.Grown(options.SurroundMm);
@@ -115,7 +116,8 @@ public sealed record TilePlan(
         var level = Frame(board, options, feedIsLevel: true);
         var upright = Frame(board, options, feedIsLevel: false);
         var (a, b) = ((long)level.Columns * level.Rows, (long)upright.Columns * upright.Rows);
-        var best = a != b ? (a < b ? level : upright)
+        var best = feedIsLevel is { } wanted ? (wanted ? level : upright)
+            : a != b ? (a < b ? level : upright)
             : options.Paper.Key == "roll" && upright.HeightMm < level.WidthMm ? upright : level;
         if ((long)best.Columns * best.Rows > MostSheets) return null;
 

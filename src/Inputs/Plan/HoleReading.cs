@@ -40,10 +40,11 @@ internal sealed class HoleReading(SourceText source, double unitMm, List<Fault> 
         var node = f.Node("diameter");
         var diameter = node is null ? null : f.Length(node, "diameter", positive: true, drills: true);
         var (use, make) = (f.Word("use"), f.Word("make"));
-        var (pin, drilled) = (f.Length("pin"), f.Word("drilled"));
+        var (pin, tube, drilled) = (f.Length("pin"), f.Length("tube"), f.Word("drilled"));
+        if (tube is { } bore && (pin is null || bore >= pin)) f.Fault("tube", pin is null ? "a tube without its diameter" : "a tube whose bore is not smaller than its diameter", "write pin = the diameter over all, and tube = its bore");
         if (name is null || at is null || diameter is null) return null;
         var written = node is TomlText t ? t.Value.Trim() : source.Text.Substring(node!.Offset, node.Length);
-        return new Hole(name, at.Value, diameter.Value.Length, written, (HoleUse)Math.Max(0, use), (HoleMake)Math.Max(0, make)) { Pin = pin, IsDrilledHard = drilled == 1 };
+        return new Hole(name, at.Value, diameter.Value.Length, written, (HoleUse)Math.Max(0, use), (HoleMake)Math.Max(0, make)) { Pin = pin, Tube = tube, IsDrilledHard = drilled == 1 };
     }
 
     private HoleRow? ReadRow(TomlTable table, string unnamed)

@@ -133,6 +133,13 @@ public static class PlaceEdit
             text.AsSpan(ends[1].Offset + ends[1].Length - old.Offset));
     }
 
+    /// <summary>A list of places along the piece, each with a value that stays; written with x growing.</summary>
+    internal static string Stations(PlanFile file, TomlList list, Func<double, double> map)
+    {
+        var moved = list.Items.OfType<TomlList>().Where(i => i.Items.Count == 2).Select(i => (X: map(PlanEdit.LengthOf(file, i.Items[0])?.Mm ?? 0), Item: i)).OrderBy(m => m.X);
+        return $"[{string.Join(", ", moved.Select(m => $"[{PlanEdit.LengthLike(file, m.Item.Items[0], Length.OfMm(m.X))}, {PlanEdit.Raw(file, m.Item.Items[1])}]"))}]";
+    }
+
     private static KeyWrite At(PlanFile file, string key, Point to) => new(key, old => PlanEdit.PointLike(file, old, to));
 
     private static bool Same(Point a, Point b) => a.To(b) < 1e-9;

@@ -44,20 +44,16 @@ public static class PlanReader
         var layout = ReadLayout(Under("layout"));
         var holes = new HoleReading(source, unitMm, faults, root.Find("grip") is not null).Read(root);
 
-        var scales = ReadScales(Under("scales"));
+        var scales = HandleReading.Scales(Under("scales"), outline, grip is not null);
+        var (cord, hand, air) = (HandleReading.Cord(Under("cord")), HandleReading.Hand(Under("hand")), HandleReading.Air(Under("user_air")));
+        if (cord is not null && grip is null && (cord.From is null || cord.To is null)) Under("cord").FaultAt(Under("cord").Offset, "it is not known where the cord begins and ends", "add from and to, or [grip]");
+        if (cord is not null && scales is { IsShaped: true }) Under("cord").FaultAt(Under("cord").Offset, "a cord round a handle with scales", "keep [scales] with its material, or [cord]");
         var heat = HeatReading.Read(Under("heat"));
         var finish = ReadFinish(Under("finish"));
 
         if (faults.Count > 0) return Checked<PlanFile>.Bad(faults.OrderBy(f => f.Line).ThenBy(f => f.Column).DistinctBy(f => (f.Line, f.Column, f.Message)).Take(50));
-        var plan = new Plan(name, revision, units, target, stock!, outline!, datum, edge, bevel, grip, broken, layout, holes) { Scales = scales, DistalTaper = distal, TangTaper = tang, AddedMasses = masses, Heat = heat, Finish = finish };
+        var plan = new Plan(name, revision, units, target, stock!, outline!, datum, edge, bevel, grip, broken, layout, holes) { Scales = scales, Cord = cord, Hand = hand, UserAir = air, DistalTaper = distal, TangTaper = tang, AddedMasses = masses, Heat = heat, Finish = finish };
         return Checked<PlanFile>.Good(new PlanFile(plan, fileName, text, source, root));
-    }
-
-    private static ScalesPlan? ReadScales(Fields f)
-    {
-        if (!f.IsThere) return null;
-        var (way, hole, chance) = (f.Word("holes"), f.Length("hole"), f.Number("chance", 0.01, 0.9999));
-        return new ScalesPlan(way < 0 ? null : (PlacingWay)way, hole, chance ?? 0.95);
     }
 
     private static FinishWish? ReadFinish(Fields f) => f.IsThere ? new FinishWish(f.Quantity("grit", GritText.Read)) : null;

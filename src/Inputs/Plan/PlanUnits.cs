@@ -85,13 +85,21 @@ internal static class PlanUnits
             && a.Outline.Segments.Zip(b.Outline.Segments).All(p => p.First.At(0.5).To(p.Second.At(0.5)) < 1e-6 && p.First.Start.To(p.Second.Start) < 1e-6)
             && HolePlacement.Of(a).Zip(HolePlacement.Of(b)).All(p => p.First.At.To(p.Second.At) < 1e-6 && Math.Abs(p.First.Diameter.Mm - p.Second.Diameter.Mm) < 1e-9)
             && a.Stock == b.Stock && a.Datum == b.Datum && a.Edge == b.Edge && Same(a.Bevel, b.Bevel) && a.Grip == b.Grip && a.BrokenEdges == b.BrokenEdges && a.Layout == b.Layout && a.Target == b.Target
-            && Same(a.DistalTaper, b.DistalTaper) && Same(a.TangTaper, b.TangTaper) && a.AddedMasses.SequenceEqual(b.AddedMasses) && a.Heat == b.Heat && a.Finish == b.Finish;
+            && Same(a.DistalTaper, b.DistalTaper) && Same(a.TangTaper, b.TangTaper) && a.AddedMasses.SequenceEqual(b.AddedMasses) && Same(a.Scales, b.Scales) && a.Cord == b.Cord && a.Hand == b.Hand && a.UserAir == b.UserAir && a.Heat == b.Heat && a.Finish == b.Finish;
 
     /// <summary>A plunge written as one x reaches over the outline's box, which is the same but for rounding.</summary>
     private static bool Same(Bevel? a, Bevel? b)
         => a is null || b is null
             ? a == b
             : a with { Plunge = null } == b with { Plunge = null } && (a.Plunge is { } p && b.Plunge is { } q ? p.A.To(q.A) + p.B.To(q.B) < 1e-6 : a.Plunge == b.Plunge);
+
+    /// <summary>An end written as one x reaches over the outline's box, which is the same but for rounding.</summary>
+    private static bool Same(ScalesPlan? a, ScalesPlan? b)
+    {
+        return a is null || b is null ? a is null && b is null : (a with { Front = null, Rear = null }).Equals(b with { Front = null, Rear = null }) && At(a.Front, b.Front) && At(a.Rear, b.Rear);
+
+        static bool At(PlungeLine? p, PlungeLine? q) => p is null || q is null ? p == q : p.A.To(q.A) + p.B.To(q.B) < 1e-6;
+    }
 
     /// <summary>A taper that ends with the outline ends at the same place but for rounding.</summary>
     private static bool Same(Taper? a, Taper? b)

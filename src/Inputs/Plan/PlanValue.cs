@@ -25,6 +25,7 @@ internal sealed record PlanValue
             "true or false" => Leaf(typed.ToLowerInvariant() switch { "yes" => "true", "no" => "false", var t => t }),
             "point" or "two lengths" => Point(typed) ?? Leaf(typed),
             "length or two points" or "two points or \"midline\"" => TwoPoints(typed) ?? Leaf(typed),
+            "list of points" => Points(typed) ?? Leaf(typed),
             "length or drill, or a list" => Parts(typed) is { Length: > 1 } parts ? List(parts.Select(p => Leaf(p))) : Leaf(typed.Trim('[', ']', ' ')),
             _ => Leaf(typed),
         };
@@ -35,13 +36,13 @@ internal sealed record PlanValue
     {
         TomlText t => t.Value,
         TomlFlag f => f.Value ? "true" : "false",
-        TomlList { Items: [TomlList a, TomlList b] } => $"{Typed(a, source)} to {Typed(b, source)}",
+        TomlList { Items: { Count: > 0 } items } when items.All(i => i is TomlList) => string.Join(" to ", items.Select(i => Typed(i, source))),
         TomlList list => string.Join(", ", list.Items.Select(i => Typed(i, source))),
         _ => source.Text.Substring(node.Offset, node.Length),
     };
 
     /// <summary>As it would be typed in.</summary>
-    public override string ToString() => Items.IsDefault ? _leaf : string.Join(Items is [{ Items.IsDefault: false }, _] ? " to " : ", ", Items);
+    public override string ToString() => Items.IsDefault ? _leaf : string.Join(Items is [{ Items.IsDefault: false }, ..] ? " to " : ", ", Items);
 
     /// <summary>As it stands in the file: what is the same stays as it was written, lists of the same length keep their lines and remarks, texts their quotes.</summary>
     public string InFile(PlanFile file, TomlNode? old)
@@ -73,6 +74,12 @@ internal sealed record PlanValue
     private static PlanValue List(IEnumerable<PlanValue> items) => new("", [.. items], inQuotes: false);
 
     private static PlanValue? Point(string typed) => Parts(typed) is [var x, var y] ? List([Leaf(x), Leaf(y)]) : null;
+
+    private static PlanValue? Points(string typed)
+    {
+        var points = typed.Split(" to ").Select(Point).ToArray();
+        return points.All(p => p is not null) ? List(points.Select(p => p!)) : null;
+    }
 
     private static PlanValue? TwoPoints(string typed)
     {

@@ -59,7 +59,7 @@ public static class WholePiece
         if (OutlineText.Written(file) is not { } path || PathDataMap.Of(path.Value, file.UnitMm, map) is not { } text) return PlanEdit.Refused(file, "the outline cannot be changed", "change it by hand");
         List<Splice> splices = [OutlineText.Splice(file, path, text)];
         List<string> may = ["outline.path"];
-        foreach (var (heading, keys) in new[] { ("edge", (string[])["from", "to"]), ("grip", ["from", "to"]), ("bevel", ["plunge"]), ("distal_taper", ["starts", "ends"]), ("tang_taper", ["starts", "ends"]), ("datum", ["x", "y"]) })
+        foreach (var (heading, keys) in new[] { ("edge", (string[])["from", "to"]), ("grip", ["from", "to"]), ("bevel", ["plunge"]), ("distal_taper", ["starts", "ends"]), ("tang_taper", ["starts", "ends"]), ("scales", ["front", "rear", "thickness_at"]), ("cord", ["from", "to"]), ("datum", ["x", "y"]) })
         {
             if (file.Root.Find(heading)?.Value is TomlTable table) Places(table, heading, keys);
         }
@@ -89,6 +89,8 @@ public static class WholePiece
     {
         switch (node)
         {
+            case TomlList list when key == "thickness_at":
+                return PlaceEdit.Stations(file, list, x => map.Map(new Point(x, 0)).X);
             case TomlList { Items: [TomlList a, TomlList b] }:
                 return PlaceEdit.Pair(file, node, map.Map(PointOf(file, a)), map.Map(PointOf(file, b)));
             case TomlList stretch when key == "over":
@@ -122,8 +124,11 @@ public static class WholePiece
             && Along(a.DistalTaper?.Starts, b.DistalTaper?.Starts) && Along(a.DistalTaper?.Ends, b.DistalTaper?.Ends)
             && Along(a.TangTaper?.Starts, b.TangTaper?.Starts) && Along(a.TangTaper?.Ends, b.TangTaper?.Ends)
             && a.AddedMasses.Length == b.AddedMasses.Length && a.AddedMasses.Zip(b.AddedMasses).All(m => Goes(m.First.At, m.Second.At))
-            && (a.Bevel?.Plunge, b.Bevel?.Plunge) is var (p, q)
-            && (p is null || q is null ? p == q : OnLine(p, q.A) && OnLine(p, q.B));
+            && Lies(a.Bevel?.Plunge, b.Bevel?.Plunge) && Lies(a.Scales?.Front, b.Scales?.Front) && Lies(a.Scales?.Rear, b.Scales?.Rear)
+            && Goes(a.Cord?.From, b.Cord?.From) && Goes(a.Cord?.To, b.Cord?.To)
+            && (a.Scales?.Stations ?? []).Select(s => s.Thickness.Mm).Order().SequenceEqual((b.Scales?.Stations ?? []).Select(s => s.Thickness.Mm).Order());
+
+        bool Lies(PlungeLine? p, PlungeLine? q) => p is null || q is null ? p == q : OnLine(p, q.A) && OnLine(p, q.B);
 
         bool Goes(Point? from, Point? to) => from is { } x ? to is { } y && map.Map(x).To(y) < 1e-5 : to is null;
 

@@ -116,6 +116,9 @@ public static partial class ShopReader
             edge ?? other.EdgeMargin)
         {
             KnownMedia = QuenchList.BuiltIn.All,
+            KnownHandles = HandleList.BuiltIn.All,
+            Air = HandleReading.Air(One("air")) ?? other.Air,
+            Gluing = ReadGluing(One("gluing")) ?? other.Gluing,
             DrillGrind = grind ?? (drills is null ? other.DrillGrind : DrillGrind.Usual),
             SpotDrills = spots is { } sp ? [.. sp.OrderBy(x => x.Diameter.Mm)] : other.SpotDrills,
             Countersinks = sinks is { } cs ? [.. cs.OrderBy(x => x.Diameter.Mm)] : other.Countersinks,
@@ -371,6 +374,20 @@ public static partial class ShopReader
         if (swing is < 0) f.Fault("swing", "a swing below 0", "write how far it goes to either side, as 8 C");
         var guard = hardens ? f.Word("guard") : -1;
         return name is null || IsNone(name) ? null : new Oven(name, width, height, depth, high) { Guard = guard < 0 ? SkinGuard.None : (SkinGuard)guard, SwingC = swing };
+    }
+
+    private static Gluing? ReadGluing(Fields f)
+    {
+        if (!f.IsThere) return null;
+        var (pot, cure, usual) = (f.Quantity("pot_life", OtherTexts.Minutes), f.Quantity("cure", OtherTexts.Minutes), Gluing.Usual);
+        if (pot is <= 0) f.Fault("pot_life", "a pot life of nothing", "write how long a mixed pot stays workable, as \"60 min\"");
+        return new Gluing(
+            pot ?? usual.PotLifeMinutes,
+            f.Number("minutes_per_piece", 0.1, 600) ?? usual.MinutesPerPiece,
+            f.Whole("clamps", 1, 1000),
+            f.Whole("clamps_per_piece", 1, 100) ?? usual.ClampsPerPiece,
+            f.Length("line") ?? usual.Line,
+            cure is { } c ? c / 60 : usual.CureHours) { IsSaid = pot is not null };
     }
 
     private static HardnessTester? ReadTester(Fields f)

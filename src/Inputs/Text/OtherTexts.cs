@@ -2,9 +2,12 @@ using Tangwright.Foundation;
 
 namespace Tangwright.Inputs;
 
-/// <summary>Quantities that only shop and steel files use.</summary>
+/// <summary>Quantities that only shop, steel and material files use.</summary>
 internal static class OtherTexts
 {
+    // one pound-force on a square inch
+    private const double MpaPerPsi = Force.NewtonsPerPound / (Length.MmPerInch * Length.MmPerInch);
+
     /// <summary>A difference of temperatures in °C: <c>14 C</c>, <c>25 F</c>.</summary>
     public static Reading<double> TemperatureDifferenceC(string text)
     {
@@ -42,6 +45,17 @@ internal static class OtherTexts
     /// <summary>A heat conductivity in W/(m·K): <c>26 W/mK</c>.</summary>
     public static Reading<double> WPerMK(string text)
         => Positive(One(text, "26 W/mK", u => u.Replace("·", "", StringComparison.Ordinal).Replace("(", "", StringComparison.Ordinal).Replace(")", "", StringComparison.Ordinal) == "W/mK" ? 1 : null), 500);
+
+    /// <summary>A strength in MPa: <c>180 MPa</c>, <c>3500 psi</c>, <c>26 ksi</c>.</summary>
+    public static Reading<double> Megapascals(string text, double most)
+        => Positive(One(text, "180 MPa", u => u.ToLowerInvariant() switch { "mpa" or "n/mm2" or "n/mm²" => 1, "gpa" => 1000, "psi" => MpaPerPsi, "ksi" => 1000 * MpaPerPsi, _ => null }), most);
+
+    /// <summary>A stiffness in GPa: <c>11.6 GPa</c>, <c>1600 ksi</c>.</summary>
+    public static Reading<double> Gigapascals(string text, double most) => Megapascals(text, 1000 * most).As(m => m / 1000);
+
+    /// <summary>A speed at the rim of a tool: <c>60 m/min</c>, <c>200 ft/min</c>.</summary>
+    public static Reading<CuttingSpeed> SurfaceSpeed(string text)
+        => Positive(One(text, "60 m/min", u => u.ToLowerInvariant() switch { "m/min" => 1, "ft/min" => CuttingSpeed.OfFeetPerMin(1).MetresPerMin, _ => null }), 2000).As(CuttingSpeed.OfMetresPerMin);
 
     private static Reading<double> One(string text, string example, Func<string, double?> factor)
     {

@@ -16,4 +16,7 @@ public class GeneratedPages
 
     [Fact]
     public void The_page_of_the_quenchant_file_is_fresh() => GeneratedPage.Check(QuenchKeysPage.Markdown(), "docs", "quenchant-file.md");
+
+    [Fact]
+    public void The_page_of_the_handle_material_file_is_fresh() => GeneratedPage.Check(HandleKeysPage.Markdown(), "docs", "handle-material-file.md");
 }

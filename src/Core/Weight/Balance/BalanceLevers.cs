@@ -86,6 +86,7 @@ public static class BalanceLevers
     // what has a thickness is as heavy as it is thick: scales, and pins as long as the scales are thick
     private static BalanceLever? Scales(Plan plan)
     {
+        if (plan.Scales is { IsShaped: true, Thickness: { } thick } scales) return Shaped(scales, thick.Mm);
         var first = plan.AddedMasses.FirstOrDefault(m => m.Thickness is not null && m.Over is not null) ?? plan.AddedMasses.FirstOrDefault(m => m.Thickness is not null);
         if (first?.Thickness is not { } now) return null;
         var thinnest = plan.AddedMasses.Min(m => m.Thickness?.Mm ?? now.Mm);
@@ -93,6 +94,16 @@ public static class BalanceLevers
         return new("scales", "thickness of each scale, pins with it", false, now.Mm, least, 1.5 * now.Mm, "no thinner than 3 mm or half as now, no thicker than 1.5 times as now", "thickness = {0}, mass in proportion")
         {
             Set = (p, v) => p with { AddedMasses = [.. p.AddedMasses.Select(m => m.Thickness is not { } t ? m : m with { Thickness = Length.OfMm(t.Mm + v - now.Mm), Weight = m.Weight is { } w ? Mass.OfGrams(w.Grams * (t.Mm + v - now.Mm) / t.Mm) : null })] },
+        };
+    }
+
+    private static BalanceLever? Shaped(ScalesPlan scales, double now)
+    {
+        var thinnest = scales.Stations.IsEmpty ? now : scales.Stations.Min(s => s.Thickness.Mm);
+        var least = Math.Min(now, Math.Max(Math.Max(LeastScaleMm, 0.5 * now), now - (0.9 * thinnest)));
+        return new("scales", "thickness of each scale, pins with it", false, now, least, 1.5 * now, "no thinner than 3 mm or half as now, no thicker than 1.5 times as now", scales.Stations.IsEmpty ? "[scales] thickness = {0}" : "[scales] thickness_at: {0} at the thickest place, the others as much more or less")
+        {
+            Set = (p, v) => p with { Scales = scales with { Thickness = Length.OfMm(v), Stations = [.. scales.Stations.Select(s => s with { Thickness = Length.OfMm(s.Thickness.Mm + v - now) })] } },
         };
     }
 

@@ -13,7 +13,7 @@ public sealed class PieceWeigher
 {
     private readonly Results _r;
     private readonly double _density;
-    private readonly Moments _plate, _removed, _broken;
+    private readonly Moments _plate, _removed, _broken, _handle;
     private readonly EdgeSpan? _edge;
     private readonly Dictionary<(Length From, Length To), Moments> _strips = [];
 
@@ -27,6 +27,7 @@ public sealed class PieceWeigher
         _plate = TaperedPlate.Of(r.Piece, FaceThickness.Of(r.Plan));
         _broken = BrokenEdgeSteel.Of(r.Plan, r.Holes, r.Piece);
         _removed = _plate - _broken - r.At(Stage.Finished)!.Solid;
+        _handle = Handle(r.Plan, r.Holes);
     }
 
     /// <summary>The lever without the bevel when there is none, or when its holes lie out of the bevel's reach.</summary>
@@ -72,6 +73,7 @@ public sealed class PieceWeigher
         solid -= removed ?? (touches.HasFlag(LeverTouches.Bevel) ? Removed(plan, piece) : _removed);
         solid -= touches.HasFlag(LeverTouches.BrokenEdges) ? BrokenEdgeSteel.Of(plan, holes, piece) : _broken;
         foreach (var m in plan.AddedMasses) solid += PlacedMass.Of(m, Strip).Water * (1 / _density);
+        solid += (ReferenceEquals(plan.Scales, _r.Plan.Scales) && (touches & (LeverTouches.Holes | LeverTouches.Faces)) == LeverTouches.Nothing ? _handle : Handle(plan, holes)) * (1 / _density);
         return new Weighed(solid.AreaMm2 * _density / 1000, FromDatum.Of(plan, solid.Centroid).Along.Mm);
     }
 
@@ -82,6 +84,9 @@ public sealed class PieceWeigher
         if (!_strips.TryGetValue(over, out var strip)) _strips[over] = strip = PlacedMass.Strip(_r.Plan, over);
         return strip;
     }
+
+    // as much water as scales, pins, glue and cord weigh
+    private Moments Handle(Plan plan, ImmutableArray<PlacedHole> holes) => HandleParts.Of(plan, holes, _r.Shop).Aggregate(default(Moments), (sum, m) => sum + m.Water);
 
     private Moments Removed(Plan plan, Region piece) => _edge is { } edge && plan.Bevel is { } bevel ? BevelSolid.Removed(piece, edge, bevel.Plunge, GrindProfile.Finished(plan))[0] : default;
 

@@ -67,6 +67,29 @@ public class ValueEditTests
         holes = "punch"   # r
         hole = "5 mm"   # r
         chance = 0.95   # r
+        material = "black walnut"   # r
+        back_material = "cherry"   # r
+        thickness = 8   # r
+        thickness_at = [[66, 7], [80, 8], [95, 7]]   # r
+        board = "3/8 in"   # r
+        front = 66   # r
+        front_bulge = 2   # r
+        rear = 98   # r
+        section = "slab"   # r
+        round = 3   # r
+        side = 2   # r
+        liner = "vulcanised fibre"   # r
+        liner_thickness = 0.8   # r
+        rod = "brass"   # r
+        grain = "flat"   # r
+        moisture = 8   # r
+        [hand]
+        length = 190   # r
+        breadth = 86   # r
+        glove = true   # r
+        [user_air]
+        temperature = "21 C"   # r
+        humidity = 40   # r
         [heat]
         temper = "200 C"   # r
         hold = "2 h"   # r
@@ -90,6 +113,7 @@ public class ValueEditTests
         use = "pin"   # r
         make = "drill"   # r
         pin = 3.2   # r
+        tube = 2   # r
         drilled = "before"   # r
         [[hole_row]]
         name = "R"   # r
@@ -137,6 +161,28 @@ public class ValueEditTests
         ["ground"] = "before",
         ["edge_before_hardening"] = "0.8",
         ["edge_finished"] = "0.4",
+        ["material"] = "cherry",
+        ["back_material"] = "black walnut",
+        ["thickness_at"] = "66, 6 to 95, 7",
+        ["board"] = "12",
+        ["front"] = "67",
+        ["front_bulge"] = "-1.5",
+        ["rear"] = "97",
+        ["section"] = "oval",
+        ["round"] = "4",
+        ["side"] = "2.5",
+        ["liner"] = "cherry",
+        ["liner_thickness"] = "1",
+        ["rod"] = "copper",
+        ["grain"] = "quarter",
+        ["moisture"] = "9",
+        ["gap"] = "0.5",
+        ["tails"] = "600",
+        ["breadth"] = "90",
+        ["glove"] = "false",
+        ["temperature"] = "65 F",
+        ["humidity"] = "55",
+        ["tube"] = "1.5",
         ["hold"] = "90 min",
         ["tempers"] = "3",
         ["harden"] = "1525 F",
@@ -185,6 +231,8 @@ public class ValueEditTests
         ("bevel", "angle_per_side") => File(Full.Replace("height = \"full\"", "angle_per_side = 5.9", StringComparison.Ordinal)),
         ("bevel", "wheel") => File(Full.Replace("grind = \"flat\"   # r", "grind = \"hollow\"   # r\nwheel = 250   # r", StringComparison.Ordinal)),
         ("bevel", "radius") => File(Full.Replace("grind = \"flat\"   # r", "grind = \"convex\"   # r\nradius = 200   # r", StringComparison.Ordinal)),
+        ("cord", _) => File(Full.Replace("material = \"black walnut\"   # r\nback_material = \"cherry\"   # r\nthickness = 8   # r\n", "", StringComparison.Ordinal).Replace("thickness_at = [[66, 7], [80, 8], [95, 7]]   # r\n", "", StringComparison.Ordinal).Replace("liner = \"vulcanised fibre\"   # r\nliner_thickness = 0.8   # r\n", "", StringComparison.Ordinal).Replace("[hand]", "[cord]\nmaterial = \"nylon cord\"   # r\ndiameter = 4   # r\nfrom = [66, 15]   # r\nto = [94, 15]   # r\ngap = 0.4   # r\ntails = \"500 mm\"   # r\n[hand]", StringComparison.Ordinal)),
+        ("user_air", "moisture") => File(Full.Replace("humidity = 40", "moisture = 7", StringComparison.Ordinal)),
         ("added_mass", "density" or "over") => File(Full.Replace("mass = \"12 g\"", "density = \"0.61 g/cm3\"", StringComparison.Ordinal).Replace("at = [80, 15]", "over = [65, 95]", StringComparison.Ordinal)),
         _ => File(),
     };
@@ -203,7 +251,7 @@ public class ValueEditTests
         var file = FileWith(heading, key);
         if (heading == "hole_row" && key == "along") file = File(Full.Replace("from = [70, 15]   # r\nto = [90, 15]   # r\n", "", StringComparison.Ordinal));
         if (heading == "hole_row" && key == "diameters") Assert.Equal("3, 4", ValueEdit.Written(file, heading, "R", key));
-        var typed = heading == "grip" && key == "from" ? "66, 15" : heading == "grip" && key == "to" ? "94, 15 mm" : heading == "hole_row" && key is "from" ? "71, 15" : heading == "hole_row" && key == "to" ? "89, 15" : heading == "distal_taper" && key == "starts" ? "55" : heading == "distal_taper" && key == "ends" ? "1 in" : heading == "added_mass" && key == "at" ? "81, 1/2 in" : Others[key];
+        var typed = heading == "grip" && key == "from" ? "66, 15" : heading == "grip" && key == "to" ? "94, 15 mm" : heading == "hole_row" && key is "from" ? "71, 15" : heading == "hole_row" && key == "to" ? "89, 15" : heading == "distal_taper" && key == "starts" ? "55" : heading == "distal_taper" && key == "ends" ? "1 in" : heading == "hand" && key == "length" ? "185" : heading == "cord" && key == "from" ? "67, 15" : heading == "cord" && key == "to" ? "93, 15" : heading == "added_mass" && key == "at" ? "81, 1/2 in" : Others[key];
         var set = ValueEdit.Set(file, heading, Item(heading), key, typed);
         Assert.True(set.IsGood, string.Join("\n", set.Faults));
         var name = key == "name" && heading is "hole" or "hole_row" or "added_mass" ? typed : Item(heading);
@@ -223,7 +271,7 @@ public class ValueEditTests
         var file = FileWith(heading, key);
         var row = PlanKeys.Table.Find(heading, key)!;
         var gone = ValueEdit.Set(file, heading, Item(heading), key, " ");
-        if (row.Required || key is "angle_per_side" or "height" or "mass" or "density" || heading == "added_mass" && key is "at" or "over")
+        if (row.Required || key is "angle_per_side" or "height" or "mass" or "density" || heading == "added_mass" && key is "at" or "over" || heading == "scales" && key is "material" or "liner" or "liner_thickness" || heading == "hole" && key == "pin")
         {
             Assert.Contains(key, gone.Faults[0].Message + gone.Faults[0].Remedy, StringComparison.Ordinal);
             return;
