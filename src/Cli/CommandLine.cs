@@ -40,6 +40,7 @@ internal static class CommandLine
             BevelsCommand.Make(),
             FinishCommand.Make(),
             HeatCommand.Make(),
+            HandleCommand.Make(),
             BalanceCommand.Make(),
             CompareCommand.Make(),
             TemplateCommand.Make(),

@@ -49,6 +49,11 @@ public static class SheetKinds
         new(HardnessSheet.Key, "Hardness sheet", "where to test, what passes, boxes for readings, and what earlier ones have taught", HardnessSheet.Draw),
         new(FinishCard.Key, "Finish ladder", "grits in order with ticks for both faces, what each takes off, time, belts, and when to dip", FinishCard.Draw),
         new(SharpeningCard.Key, "Sharpening card", "angle, block height, facet and what to look for", SharpeningCard.Draw),
+        new(HandleCard.Key, "Handle card", "what the handle weighs, rods, which holes are drilled through, what the wood will do, and whether a hand can hold it", HandleCard.Draw),
+        new(ScaleTemplate.Key, "Scale template", "both scales at true scale, the back one mirrored, with the holes to drill, saw line and facet lines", ScaleTemplate.Draw, NamesNumbers: true, HasOwnStrip: true),
+        new(SectionGauges.Key, "Section gauges", "half sections at true scale to cut out and hold against the handle", SectionGauges.Draw, NamesNumbers: true, HasOwnStrip: true),
+        new(RodList.Key, "Rods and pair labels", "rods to cut with ticks, labels for the pairs of scales, a tag for the moisture of the wood", RodList.Draw),
+        new(GlueUpCard.Key, "Glue-up card", "what must be ready, mixes and pieces in each, times, clamps, the witness pot", GlueUpCard.Draw),
         new(SheathSheet.Key, "Sheath and edge guard", "what to do, and the patterns at true scale with check bars; without a sheath in the plan the edge guard", SheathSheet.Draw, NamesNumbers: true, HasOwnStrip: true),
         new(CautionsSheet.Key, "Cautions", "drilling, grinding, sawing, heat, dust and sharp edges", CautionsSheet.Draw),
     ];

@@ -92,6 +92,12 @@ public sealed record SheetRequest(
     /// <summary>Tempering; null when nothing is known of the steel's hardening.</summary>
     internal TemperPlan? Temper => Heat is var heat && heat is { IsSoft: true } ? null : TemperPlan.Of(Results, heat?.AsQuenchedHrc?.Value);
 
+    /// <summary>The handle, worked out when first looked at; null: by each sheet that needs it.</summary>
+    public Lazy<HandlePlan>? HandleOnce { get; init; }
+
+    /// <summary>The handle of as many pieces as are started of the bars, else of one.</summary>
+    internal HandlePlan Handle => HandleOnce?.Value ?? HandlePlan.Of(Results, new HandleWanted(Stock?.Starts ?? 1, null));
+
     /// <summary>Hardening of so many pieces; null when nothing is known of the steel's.</summary>
     public static HeatPlan? HardeningOf(Results results, int pieces) => HeatSubject.Of(results, pieces) is { } subject ? HeatPlan.Of(subject) : null;
 

@@ -92,7 +92,7 @@ public sealed record PrintRequest(string? Paper, string? Measured, bool Mirror, 
         if (Planned is not null) return Started(Planned);
         return Stock is null ? Started(null) : PlanStock.Of(work, results, Stock).Then(s => Started(s.Stock));
 
-        Checked<SheetRequest> Started(StockPlan? stock) => Checked<SheetRequest>.Good(request with { Stock = stock, HardenedOnce = new(() => SheetRequest.HardeningOf(results, stock?.Starts ?? 1)) });
+        Checked<SheetRequest> Started(StockPlan? stock) => Checked<SheetRequest>.Good(request with { Stock = stock, HardenedOnce = new(() => SheetRequest.HardeningOf(results, stock?.Starts ?? 1)), HandleOnce = new(() => HandlePlan.Of(results, new HandleWanted(stock?.Starts ?? 1, null))) });
     }
 
     private static (double Across, double Along)? ReadMeasured(string text)

@@ -7,10 +7,11 @@ namespace Tangwright.Core;
 internal sealed class BevelRay
 {
     private readonly Region _piece;
-    private readonly FullHeight _full;
+    private readonly FullHeight? _full;
     private readonly GrindProfile[] _profiles;
     private readonly double[] _kinks;
     private readonly RayHits _boundary;
+    private RayHits _near;
     private readonly RayHit[] _hits;
     private readonly RollingBall _ball;
     private readonly int _outerCount;
@@ -24,8 +25,8 @@ internal sealed class BevelRay
     {
         (_piece, _profiles, _origin) = (piece, profiles, origin);
         _kinks = [.. profiles.SelectMany(law => law.Faces.KinksMm.ToArray()).Distinct()];
-        _boundary = new RayHits(piece);
-        _full = new FullHeight(piece, edge, _boundary);
+        _boundary = _near = new RayHits(piece);
+        if (IsFullHeight) _full = new FullHeight(piece, edge, _boundary);
         _hits = new RayHit[_boundary.MostHits];
         _outerCount = piece.Outer.Segments.Length;
         var box = piece.Outer.Bounds;
@@ -51,6 +52,14 @@ internal sealed class BevelRay
         return [.. _hits.Take(n).Select(h => plunge.On + start + (along * h.Distance))];
     }
 
+    /// <summary>Says that the rays to come lie within a box, as far as they reach: what lies outside is then not looked at.</summary>
+    public void StayWithin(Box box)
+    {
+        if (IsFullHeight) return;
+        _near = _boundary.Within(box.Grown(1e-6));
+        _ball.StayWithin(box.Grown(1.001 * MostReach));
+    }
+
     /// <summary>Adds the moments, per unit of the cell's variable, of what is taken along the ray.</summary>
     /// <param name="p">Base point on the sharpened part.</param>
     /// <param name="u">Direction, length 1.</param>
@@ -63,7 +72,7 @@ internal sealed class BevelRay
     public int Add(Point p, Point u, double width, double spread, double curvature, bool? startsInSteel, Span<double> values)
     {
         var (story, halved) = (1, false);
-        var h = IsFullHeight ? _full.Along(p, u, out halved) : HeightOf(_profiles[0]);
+        var h = IsFullHeight ? _full!.Along(p, u, out halved) : HeightOf(_profiles[0]);
         if (halved) story += 100;
         if (h <= 0) return story;
         if (_kinks.Length > 0) story += 1000 * (Stretch(p.X) + (10 * Stretch(p.X + (u.X * Math.Min(h, MostReach)))));
@@ -84,7 +93,7 @@ internal sealed class BevelRay
             }
         }
 
-        var count = _boundary.Along(p, u, 1e-7, most, _hits);
+        var count = _near.Along(p, u, 1e-7, most, _hits);
         if (count == 0 && startsInSteel == false) return story + 3;
         var cut = _ball.Reach(p, u, most, curvature);
         if (cut < most * (1 - 1e-9)) (most, end) = (cut, 3);
@@ -144,9 +153,9 @@ internal sealed class BevelRay
             var n = face.Breaks(from, to, breaks);
             breaks[n++] = to;
 
-            // between the breaks what is taken is a polynomial of second degree, or the smooth arc of a circle
-            var nodes = face.IsRound ? Gauss.Nodes6 : Gauss.Nodes3;
-            var weights = face.IsRound ? Gauss.Weights6 : Gauss.Weights3;
+            // between the breaks what is taken is straight, or the smooth arc of a circle; times the width and d² a polynomial of third or fourth degree
+            var nodes = face.IsRound ? Gauss.Nodes6 : spread == 0 ? Gauss.Nodes2 : Gauss.Nodes3;
+            var weights = face.IsRound ? Gauss.Weights6 : spread == 0 ? Gauss.Weights2 : Gauss.Weights3;
             double i0 = 0, i1 = 0, i2 = 0;
             var a = from;
             for (var j = 0; j < n; j++)
@@ -158,7 +167,7 @@ internal sealed class BevelRay
                 for (var q = 0; q < nodes.Length; q++)
                 {
                     var d = mid + (half * nodes[q]);
-                    var f = half * weights[q] * (face.Flat(d) - face.At(d)) * (width + (spread * d));
+                    var f = half * weights[q] * face.Taken(d) * (width + (spread * d));
                     i0 += f;
                     i1 += f * d;
                     i2 += f * d * d;

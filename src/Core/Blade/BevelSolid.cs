@@ -53,35 +53,22 @@ public static class BevelSolid
         var size = 0.5 * Math.Max(box.Width, box.Height);
         var scale = Enumerable.Repeat(new[] { volume, volume * size, volume * size, volume * size * size, volume * size * size, volume * size * size }, profiles.Length).SelectMany(s => s).ToArray();
         var marks = Marks(piece, edge.Path, ray);
-        rays = 0;
-
-        var sums = new double[scale.Length];
-        for (var i = 0; i < edge.Path.Segments.Length; i++)
-        {
-            var panels = AlongSegment(edge.Path.Segments[i], ray, scale, [.. marks.Spots.Where(m => m.Segment == i).Select(m => m.T)]);
-            rays += Collect(panels, sums);
-        }
-
-        foreach (var (corner, a, b, seam) in Fans(piece.Outer, edge))
-        {
-            var panels = AlongFan(corner, a, b, ray, scale, [seam, .. marks.Points.Where(q => q.To(corner) < ray.MostReach && q.To(corner) > Corner).Select(q => Math.Atan2(q.Y - corner.Y, q.X - corner.X))]);
-            rays += Collect(panels, sums);
-        }
-
-        return [.. Enumerable.Range(0, profiles.Length).Select(k => new Moments(sums[6 * k], sums[(6 * k) + 1], sums[(6 * k) + 2], sums[(6 * k) + 3], sums[(6 * k) + 4], sums[(6 * k) + 5]).Shifted(box.Centre))];
+        var spots = marks.Spots.ToLookup(m => m.Segment, m => m.T);
+        var panels = new SplitPanels(scale);
+        for (var i = 0; i < edge.Path.Segments.Length; i++) AlongSegment(panels, edge.Path.Segments[i], ray, spots[i]);
+        foreach (var fan in Fans(piece.Outer, edge)) AlongFan(panels, fan, ray, marks.Points);
+        rays = panels.Samples;
+        var sums = panels.Sums;
+        var removed = ImmutableArray.CreateBuilder<Moments>(profiles.Length);
+        for (var k = 0; k < sums.Length; k += 6) removed.Add(new Moments(sums[k], sums[k + 1], sums[k + 2], sums[k + 3], sums[k + 4], sums[k + 5]).Shifted(box.Centre));
+        return removed.MoveToImmutable();
     }
 
-    private static int Collect(SplitPanels panels, double[] sums)
+    private static void AlongSegment(SplitPanels panels, Segment s, BevelRay ray, IEnumerable<double> marks)
     {
-        for (var c = 0; c < sums.Length; c++) sums[c] += panels.Sum[c];
-        return panels.Samples;
-    }
-
-    private static SplitPanels AlongSegment(Segment s, BevelRay ray, double[] scale, IEnumerable<double> marks)
-    {
-        var panels = new SplitPanels(Sample, scale);
-        AddBetween(panels, 0, 1, s.Length / Math.Min(ray.MostReach, s.Length), marks);
-        return panels;
+        var across = s is Line ? s.Tangent(0).Left * ray.MostReach : default;
+        ray.StayWithin(s is Line ? Box.Around(s.Start + across, s.Start - across, s.End + across, s.End - across) : s.Bounds.Grown(ray.MostReach));
+        AddBetween(panels, Sample, 0, 1, s.Length / Math.Min(ray.MostReach, s.Length), marks);
 
         int Sample(double t, Span<double> values)
         {
@@ -97,19 +84,28 @@ public static class BevelSolid
         }
     }
 
-    private static SplitPanels AlongFan(Point corner, double a, double b, BevelRay ray, double[] scale, IEnumerable<double> directions)
+    private static void AlongFan(SplitPanels panels, Fan fan, BevelRay ray, List<Point> marks)
     {
-        var panels = new SplitPanels((angle, values) =>
+        var (corner, a, b, seam, startsInSteel) = fan;
+
+        // out to where the tangents of the arc meet, a narrow fan in one piece
+        var (middle, half) = (0.5 * (a + b), 0.5 * (b - a));
+        var box = half > 0.8 ? Box.Around(corner).Grown(ray.MostReach) : Box.Around(corner, Out(a), Out(middle - (0.5 * half)), Out(middle + (0.5 * half)), Out(b));
+        ray.StayWithin(box);
+        var directions = marks.Where(q => box.Holds(q) && q.To(corner) < ray.MostReach && q.To(corner) > Corner).Select(q => Math.Atan2(q.Y - corner.Y, q.X - corner.X));
+        AddBetween(panels, Sample, a, b, (b - a) / (Math.PI / 4), directions.Prepend(seam).Select(angle => a + Turned(angle - a)));
+
+        Point Out(double angle) => corner + (Point.Direction(angle) * (ray.MostReach / Math.Cos(half)));
+
+        int Sample(double angle, Span<double> values)
         {
             values.Clear();
-            return ray.Add(corner, Point.Direction(angle), 0, 1, 0, startsInSteel: null, values);
-        }, scale);
-        AddBetween(panels, a, b, (b - a) / (Math.PI / 4), directions.Select(angle => a + Turned(angle - a)));
-        return panels;
+            return ray.Add(corner, Point.Direction(angle), 0, 1, 0, startsInSteel, values);
+        }
     }
 
     // panels from a to b with ends at the marks and none longer than its share
-    private static void AddBetween(SplitPanels panels, double a, double b, double shares, IEnumerable<double> marks)
+    private static void AddBetween(SplitPanels panels, SplitPanels.Sample sample, double a, double b, double shares, IEnumerable<double> marks)
     {
         var ends = marks.Where(m => m > a && m < b).Append(b).Order().ToArray();
         var from = a;
@@ -117,7 +113,7 @@ public static class BevelSolid
         {
             if (to - from < 1e-9 * (b - a)) continue;
             var n = Math.Clamp((int)Math.Ceiling((to - from) / (b - a) * shares), 1, 1000);
-            for (var i = 0; i < n; i++) panels.Add(from + ((to - from) * i / n), from + ((to - from) * (i + 1) / n));
+            for (var i = 0; i < n; i++) panels.Add(sample, from + ((to - from) * i / n), from + ((to - from) * (i + 1) / n));
             from = to;
         }
     }
@@ -125,23 +121,23 @@ public static class BevelSolid
     // places where something small might hide between the rays: middles of holes, corners, ends of the plunge line
     private static (List<Point> Points, List<PathSpot> Spots) Marks(Region piece, Path edge, BevelRay ray)
     {
-        var points = new List<Point>(ray.PlungeEnds());
         var reach = ray.MostReach;
-        foreach (var hole in piece.Holes) points.Add(hole.Bounds.Centre);
+        var box = edge.Bounds.Grown(reach);
+        var points = new List<Point>(ray.PlungeEnds().Concat(piece.Holes.Select(h => h.Bounds.Centre)).Where(box.Holds));
         foreach (var loop in piece.Loops)
         {
             for (var i = 0; i < loop.Segments.Length; i++)
             {
-                var (s, next) = (loop.Segments[i], loop.Segments[(i + 1) % loop.Segments.Length]);
-                if (Math.Abs(s.Tangent(1).Cross(next.Tangent(0))) > 0.01) points.Add(s.End);
+                var s = loop.Segments[i];
+                if (box.Holds(s.End) && Math.Abs(s.Tangent(1).Cross(loop.Segments[(i + 1) % loop.Segments.Length].Tangent(0))) > 0.01) points.Add(s.End);
             }
         }
 
-        var box = edge.Bounds.Grown(reach);
         var spots = new List<PathSpot>();
+        var joints = edge.Segments.Select(s => s.End).ToHashSet();
         foreach (var q in points)
         {
-            if (!box.Holds(q)) continue;
+            if (joints.Contains(q)) continue;
             var (spot, _, distance) = Nearest.On(edge, q, reach);
             if (distance < reach && distance > Corner && spot.T is > 0 and < 1) spots.Add(spot);
         }
@@ -160,8 +156,7 @@ public static class BevelSolid
         return (points, spots);
     }
 
-    // the fans: corner, first and last direction, and the direction in which the next side of the outline leaves
-    private static IEnumerable<(Point Corner, double From, double To, double Seam)> Fans(Path outline, EdgeSpan edge)
+    private static IEnumerable<Fan> Fans(Path outline, EdgeSpan edge)
     {
         var segments = edge.Path.Segments;
         for (var i = 1; i <= segments.Length; i++)
@@ -172,8 +167,8 @@ public static class BevelSolid
             if (Math.Abs(turn) < Corner) continue;
             var a = Math.Atan2(t.Y, t.X);
             yield return turn < 0
-                ? (segments[i - 1].End, a + turn + (Math.PI / 2), a + (Math.PI / 2), a)
-                : (segments[i - 1].End, a - (Math.PI / 2), a + turn - (Math.PI / 2), a);
+                ? new Fan(segments[i - 1].End, a + turn + (Math.PI / 2), a + (Math.PI / 2), a, true)
+                : new Fan(segments[i - 1].End, a - (Math.PI / 2), a + turn - (Math.PI / 2), a, false);
         }
 
         if (edge.IsWholeLoop) yield break;
@@ -181,14 +176,17 @@ public static class BevelSolid
         var first = segments[0].Tangent(0);
         var start = Math.Atan2(first.Y, first.X);
         var before = edge.From.T > 0 ? -outline.Segments[edge.From.Segment].Tangent(edge.From.T) : -outline.Segments[(edge.From.Segment + n - 1) % n].Tangent(1);
-        yield return (edge.Path.Start, start + (Math.PI / 2), start + (3 * Math.PI / 2), Math.Atan2(before.Y, before.X));
+        yield return new Fan(edge.Path.Start, start + (Math.PI / 2), start + (3 * Math.PI / 2), Math.Atan2(before.Y, before.X), null);
 
         var last = segments[^1].Tangent(1);
         var end = Math.Atan2(last.Y, last.X);
         var after = outline.Segments[edge.To.Segment].Tangent(edge.To.T);
-        yield return (edge.Path.End, end - (Math.PI / 2), end + (Math.PI / 2), Math.Atan2(after.Y, after.X));
+        yield return new Fan(edge.Path.End, end - (Math.PI / 2), end + (Math.PI / 2), Math.Atan2(after.Y, after.X), null);
     }
 
     // an angle brought into 0 up to a full turn
     private static double Turned(double angle) => angle - (Math.Floor(angle / (2 * Math.PI)) * 2 * Math.PI);
+
+    // a corner, first and last direction, the direction in which the next side of the outline leaves, and whether its rays start in steel, when that is known
+    private readonly record struct Fan(Point Corner, double From, double To, double Seam, bool? StartsInSteel);
 }

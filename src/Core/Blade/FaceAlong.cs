@@ -46,9 +46,18 @@ internal readonly struct FaceAlong
     public double Flat(double d) => _faces.At(_x + (_ux * d));
 
     /// <summary>Thickness at a distance.</summary>
-    public double At(double d)
+    public double At(double d) => At(d, Flat(d));
+
+    /// <summary>How much thinner than the flat faces it is at a distance.</summary>
+    public double Taken(double d)
     {
-        var t = Flat(d);
+        var flat = Flat(d);
+        return flat - At(d, flat);
+    }
+
+    private double At(double d, double flat)
+    {
+        var t = flat;
         if (d < _h) t = Math.Min(t, Face(d));
         if (_facet > 0) t = Math.Min(t, _facet * d);
         return t > 0 ? t : 0;
@@ -85,8 +94,11 @@ internal readonly struct FaceAlong
         }
 
         var knots = _faces.KinksMm;
+        var (one, other) = (_x + (_ux * from), _x + (_ux * to));
+        var (left, right) = one < other ? (one, other) : (other, one);
         for (var i = 0; i <= knots.Length; i++)
         {
+            if ((i > 0 && knots[i - 1] > right) || (i < knots.Length && knots[i] < left)) continue;
             if (i < knots.Length) Put((knots[i] - _x) / _ux, from, to, breaks, ref n);
             var (a, b) = i == 0 ? (knots[0] - 1, knots[0]) : i == knots.Length ? (knots[^1], knots[^1] + 1) : (knots[i - 1], knots[i]);
             var slope = b > a ? (_faces.At(b) - _faces.At(a)) / (b - a) : 0;

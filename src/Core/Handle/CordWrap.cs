@@ -14,12 +14,6 @@ namespace Tangwright.Core;
 /// <param name="Share">Where it lies, as moments of one whole: 1, mm, mm².</param>
 public sealed record CordWrap(Length Along, Length Diameter, double Turns, Length TurnLength, Length Wound, Length Cut, double? Grams, Moments Share)
 {
-    /// <summary>Tails when the plan does not say: 0.5 m for both ends; common practice.</summary>
-    public const double UsualTailsMm = 500;
-
-    /// <summary>What is added to what is wound: a tenth; common practice.</summary>
-    public const double MoreShare = 0.1;
-
     /// <summary>Middle of what is wound, plan's axes, mm.</summary>
     public Point Middle => Share.Centroid;
 
@@ -44,8 +38,8 @@ public sealed record CordWrap(Length Along, Length Diameter, double Turns, Lengt
             {
                 var at = from + (axis * (along * (i + 0.5 + (0.5 * Gauss.Nodes3[k])) / Panels));
                 if (Stretch(rays, hits, at, axis.Left, far) is not var (low, high)) continue;
-                var turn = CordTurn.LengthMm(high - low, faces.At(at.X), d.Mm, pitch);
-                var w = 0.5 * Gauss.Weights3[k] * along / Panels / pitch * turn;
+                var girth = Length.OfMm(2 * (high - low + faces.At(at.X)));
+                var w = CordLength.Of(Length.OfMm(0.5 * Gauss.Weights3[k] * along / Panels), girth, d, pitch / d.Mm).Wrapped.Mm;
                 var middle = at + (axis.Left * (0.5 * (low + high)));
                 wound += w;
                 share += new Moments(1, middle.X, middle.Y, middle.X * middle.X, middle.X * middle.Y, middle.Y * middle.Y) * w;
@@ -55,7 +49,7 @@ public sealed record CordWrap(Length Along, Length Diameter, double Turns, Lengt
         if (wound <= 0) return null;
         var turns = along / pitch;
         double? grams = file?.GramsPerMetre is { } perMetre ? wound / 1000 * perMetre.Value * Thicker(d, file) : null;
-        return new CordWrap(Length.OfMm(along), d, turns, Length.OfMm(wound / turns), Length.OfMm(wound), Length.OfMm((wound * (1 + MoreShare)) + (cord.Tails?.Mm ?? UsualTailsMm)), grams, share * (1 / share.AreaMm2));
+        return new CordWrap(Length.OfMm(along), d, turns, Length.OfMm(wound / turns), Length.OfMm(wound), Length.OfMm(wound * (1 + CordLength.SpareShare)) + (cord.Tails ?? CordLength.Tails), grams, share * (1 / share.AreaMm2));
     }
 
     // a cord of another diameter than that of its file weighs as its cross section

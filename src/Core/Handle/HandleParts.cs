@@ -18,7 +18,7 @@ public sealed record HandlePin(PlacedHole Hole, Length Diameter, Length Bore, Le
 public static class HandleParts
 {
     /// <summary>Density of cured epoxy, g/cm³; common practice.</summary>
-    public const double GlueGramsPerCm3 = 1.15;
+    public const double GlueGramsPerCm3 = GlueAmount.EpoxyGramsPerCm3;
 
     /// <summary>The parts of a plan.</summary>
     /// <param name="plan">The plan.</param>

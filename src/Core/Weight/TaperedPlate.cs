@@ -6,6 +6,7 @@ namespace Tangwright.Core;
 /// <remarks>
 /// Green's theorem with T a function of x alone: ∬ T xⁱ yʲ dA = −∮ T xⁱ y^(j+1) / (j+1) dx, all loops. The loops are cut where they pass a kink of T, so that along each part of a line or Bézier the integrand is a polynomial
 /// (degree 14 at most, exact by 16 Gauss points), along an arc of a quarter turn or less a trigonometric one (rounding only).
+/// A whole circle under faces of even slope m, T in its middle: volume A T, ∫ T x = m A r² / 4 about the middle, the second moments those of the disc times T.
 /// </remarks>
 [Formula("Volume and moments of a plate of thickness T(x), mm³..mm⁵", "green-theorem", "T straight between kinks; lines, arcs, cubic Béziers; rounding only, about 1e-12")]
 public static class TaperedPlate
@@ -22,6 +23,12 @@ public static class TaperedPlate
         var hits = new RayHit[3];
         foreach (var loop in piece.Loops)
         {
+            if (Disc(loop, faces) is { } disc)
+            {
+                sum += disc.Shifted(-o);
+                continue;
+            }
+
             foreach (var s in loop.Segments)
             {
                 var n = Cuts(s, faces, hits, cuts);
@@ -36,6 +43,16 @@ public static class TaperedPlate
         }
 
         return sum.Shifted(o);
+    }
+
+    // a drilled hole with no kink of the faces over it
+    private static Moments? Disc(Path loop, FaceThickness faces)
+    {
+        if (Moments.WholeCircle(loop) is not var (c, area)) return null;
+        var r = Math.Sqrt(Math.Abs(area) / Math.PI);
+        foreach (var x in faces.KinksMm) if (Math.Abs(x - c.X) < r) return null;
+        var (t, slope, own) = (faces.At(c.X), (faces.At(c.X + (0.5 * r)) - faces.At(c.X - (0.5 * r))) / r, area * r * r / 4);
+        return new Moments(area * t, slope * own, 0, own * t, 0, own * t).Shifted(c);
     }
 
     // parameters at which a segment passes a kink of the thickness, ascending
@@ -70,8 +87,8 @@ public static class TaperedPlate
     private static Moments Part(Segment s, double from, double to, FaceThickness faces, Point origin)
     {
         var panels = s is Arc arc ? Math.Max(1, (int)Math.Ceiling(Math.Abs(arc.Sweep) * (to - from) / (Math.PI / 2))) : 1;
-        var nodes = s is Line ? Gauss.Nodes6 : Gauss.Nodes16;
-        var weights = s is Line ? Gauss.Weights6 : Gauss.Weights16;
+        var nodes = s is Line ? Gauss.Nodes3 : Gauss.Nodes16;
+        var weights = s is Line ? Gauss.Weights3 : Gauss.Weights16;
         double a = 0, sx = 0, sy = 0, xx = 0, xy = 0, yy = 0;
         for (var i = 0; i < panels; i++)
         {

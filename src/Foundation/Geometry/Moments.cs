@@ -21,7 +21,11 @@ public readonly record struct Moments(double AreaMm2, double SxMm3, double SyMm3
     /// <summary>Moments of a closed path.</summary>
     public static Moments Of(Path loop)
     {
-        if (AsWholeCircle(loop) is { } disc) return disc;
+        if (WholeCircle(loop) is { } disc)
+        {
+            var own = disc.AreaMm2 * Math.Abs(disc.AreaMm2) / (4 * Math.PI);
+            return new Moments(disc.AreaMm2, 0, 0, own, 0, own).Shifted(disc.Centre);
+        }
 
         // integrate about the middle of the box, then shift: keeps the rounding small for pieces far from the origin
         var o = loop.Bounds.Centre;
@@ -38,6 +42,16 @@ public readonly record struct Moments(double AreaMm2, double SxMm3, double SyMm3
         }
 
         return sum.Shifted(o);
+    }
+
+    /// <summary>Centre and area of a loop that is two arcs of one circle, once round, as a drilled hole is; null when it is not. Clockwise counts negative.</summary>
+    /// <param name="loop">The loop.</param>
+    public static (Point Centre, double AreaMm2)? WholeCircle(Path loop)
+    {
+        if (loop.Segments is not [Arc { IsCircle: true } a, Arc { IsCircle: true } b] || a.Centre != b.Centre || !a.Radius.Equals(b.Radius)) return null;
+        var turn = (a.IsCounterClockwise ? 1 : -1) * Math.Abs(a.Sweep + b.Sweep);
+        if (Math.Abs(Math.Abs(turn) - (2 * Math.PI)) > 1e-12 || a.IsCounterClockwise != b.IsCounterClockwise) return null;
+        return (a.Centre, turn / 2 * a.Radius * a.Radius);
     }
 
     /// <summary>Moments of a piece: outer loop less holes.</summary>
@@ -67,17 +81,6 @@ public readonly record struct Moments(double AreaMm2, double SxMm3, double SyMm3
     /// <summary>Scaled, as by a thickness.</summary>
     public static Moments operator *(Moments a, double f) => new(
         a.AreaMm2 * f, a.SxMm3 * f, a.SyMm3 * f, a.XxMm4 * f, a.XyMm4 * f, a.YyMm4 * f);
-
-    // a drilled hole: two arcs of one circle, once round
-    private static Moments? AsWholeCircle(Path loop)
-    {
-        if (loop.Segments is not [Arc { IsCircle: true } a, Arc { IsCircle: true } b] || a.Centre != b.Centre || !a.Radius.Equals(b.Radius)) return null;
-        var turn = (a.IsCounterClockwise ? 1 : -1) * Math.Abs(a.Sweep + b.Sweep);
-        if (Math.Abs(Math.Abs(turn) - (2 * Math.PI)) > 1e-12 || a.IsCounterClockwise != b.IsCounterClockwise) return null;
-        var area = turn / 2 * a.Radius * a.Radius;
-        var own = area * a.Radius * a.Radius / 4;
-        return new Moments(area, 0, 0, own, 0, own).Shifted(a.Centre);
-    }
 
     private static Moments OfLine(Point a, Point b)
     {

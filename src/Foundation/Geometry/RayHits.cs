@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Tangwright.Foundation;
 
 /// <summary>One crossing of a line of sight with the boundary of a piece.</summary>
@@ -8,32 +10,39 @@ namespace Tangwright.Foundation;
 public readonly record struct RayHit(double Distance, int Side, int Segment, double T);
 
 /// <summary>Crossings of rays with the whole boundary of a piece: lines, arcs and ellipses in closed form, Béziers by all roots of their cubic.</summary>
-/// <remarks>Built once for a piece, then asked many times: boxes lie in flat arrays and a ray that misses a box costs a few operations. Steel lies to the left of every loop, so a ray enters where it crosses from right to left.</remarks>
+/// <remarks>Built once for a piece, then asked many times: boxes lie in flat arrays and are asked several at once; for many rays through one place <see cref="Within"/> leaves the far ones out. Steel lies to the left of every loop, so a ray enters where it crosses from right to left.</remarks>
 public sealed class RayHits
 {
     private readonly Segment[] _segments;
 
-    // middle and half size of each box
+    // middle and half size of each box, filled up to whole vectors with boxes nothing meets; numbers of the segments they are of
     private readonly double[] _x, _y, _hx, _hy;
+    private readonly int[] _numbers;
 
     /// <summary>For a piece.</summary>
     public RayHits(Region region)
-        : this(region.Loops.SelectMany(l => l.Segments))
+        : this([.. region.Loops.SelectMany(l => l.Segments)])
     {
     }
 
     /// <summary>For some segments, steel to their left.</summary>
-    public RayHits(IEnumerable<Segment> segments)
+    public RayHits(IReadOnlyCollection<Segment> segments)
+        : this([.. segments], segments.Count)
     {
-        _segments = [.. segments];
-        var n = _segments.Length;
-        (_x, _y, _hx, _hy) = (new double[n], new double[n], new double[n], new double[n]);
-        for (var i = 0; i < n; i++)
+        for (var i = 0; i < _segments.Length; i++)
         {
             var b = _segments[i].Bounds;
             var c = b.Centre;
-            (_x[i], _y[i], _hx[i], _hy[i]) = (c.X, c.Y, (0.5 * b.Width) + 1e-9, (0.5 * b.Height) + 1e-9);
+            Put(i, i, c.X, c.Y, (0.5 * b.Width) + 1e-9, (0.5 * b.Height) + 1e-9);
         }
+    }
+
+    private RayHits(Segment[] segments, int room)
+    {
+        _segments = segments;
+        room = (room + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
+        (_x, _y, _hx, _hy, _numbers) = (new double[room], new double[room], new double[room], new double[room], new int[room]);
+        _x.AsSpan().Fill(double.NaN);
     }
 
     /// <summary>Greatest number of crossings one line can have.</summary>
@@ -44,6 +53,24 @@ public sealed class RayHits
 
     /// <summary>A segment by its number in a hit.</summary>
     public Segment this[int index] => _segments[index];
+
+    /// <summary>Only the segments whose boxes touch a box; they keep their numbers.</summary>
+    /// <param name="box">The box.</param>
+    public RayHits Within(Box box)
+    {
+        var (cx, cy, rx, ry) = (box.Centre.X, box.Centre.Y, 0.5 * box.Width, 0.5 * box.Height);
+        var n = 0;
+        for (var i = 0; i < _x.Length; i++) n += IsNear(i) ? 1 : 0;
+        var some = new RayHits(_segments, n);
+        for (var (i, k) = (0, 0); k < n; i++)
+        {
+            if (IsNear(i)) some.Put(k++, _numbers[i], _x[i], _y[i], _hx[i], _hy[i]);
+        }
+
+        return some;
+
+        bool IsNear(int i) => Math.Abs(_x[i] - cx) <= _hx[i] + rx && Math.Abs(_y[i] - cy) <= _hy[i] + ry;
+    }
 
     /// <summary>Crossings at distances from <paramref name="from"/> to <paramref name="to"/> along a line, ascending.</summary>
     /// <param name="p">Origin.</param>
@@ -58,30 +85,43 @@ public sealed class RayHits
 
         // the stretch asked about, as a box
         var (m, h) = (0.5 * (from + to), 0.5 * (to - from));
-        var (mx, my, rx, ry) = (p.X + (m * u.X), p.Y + (m * u.Y), h * ax, h * ay);
+        var (mx, my, rx, ry) = (new Vector<double>(p.X + (m * u.X)), new Vector<double>(p.Y + (m * u.Y)), new Vector<double>(h * ax), new Vector<double>(h * ay));
         var count = 0;
-        Span<double> roots = stackalloc double[3];
-        for (var i = 0; i < _segments.Length; i++)
+        for (var i = 0; i < _x.Length; i += Vector<double>.Count)
         {
             // separating axes of an upright box and a stretch of line: x, y and square to the line
-            var (dx, dy) = (_x[i] - mx, _y[i] - my);
-            if (Math.Abs(dx) > _hx[i] + rx || Math.Abs(dy) > _hy[i] + ry) continue;
-            if (Math.Abs((dx * u.Y) - (dy * u.X)) > (_hx[i] * ay) + (_hy[i] * ax)) continue;
-
-            var s = _segments[i];
-            var n = Crossings(s, p, u, roots);
-            for (var k = 0; k < n; k++)
+            var (dx, dy) = (new Vector<double>(_x, i) - mx, new Vector<double>(_y, i) - my);
+            var (hx, hy) = (new Vector<double>(_hx, i), new Vector<double>(_hy, i));
+            var meets = Vector.LessThanOrEqual(Vector.Abs(dx), hx + rx) & Vector.LessThanOrEqual(Vector.Abs(dy), hy + ry)
+                & Vector.LessThanOrEqual(Vector.Abs((dx * u.Y) - (dy * u.X)), (hx * ay) + (hy * ax));
+            if (meets == Vector<long>.Zero) continue;
+            for (var k = 0; k < Vector<double>.Count; k++)
             {
-                var t = roots[k];
-                var distance = (s.At(t) - p).Dot(u);
-                if (distance < from || distance > to) continue;
-                var turn = s.Tangent(t).Cross(u);
-                Insert(hits, count++, new RayHit(distance, turn > 1e-12 ? 1 : turn < -1e-12 ? -1 : 0, i, t));
+                if (meets[k] != 0) count = With(_numbers[i + k], p, u, from, to, hits, count);
             }
         }
 
         return count;
     }
+
+    private int With(int number, Point p, Point u, double from, double to, Span<RayHit> hits, int count)
+    {
+        var s = _segments[number];
+        Span<double> roots = stackalloc double[3];
+        var n = Crossings(s, p, u, roots);
+        for (var k = 0; k < n; k++)
+        {
+            var t = roots[k];
+            var distance = (s.At(t) - p).Dot(u);
+            if (distance < from || distance > to) continue;
+            var turn = s.Tangent(t).Cross(u);
+            Insert(hits, count++, new RayHit(distance, turn > 1e-12 ? 1 : turn < -1e-12 ? -1 : 0, number, t));
+        }
+
+        return count;
+    }
+
+    private void Put(int i, int number, double x, double y, double hx, double hy) => (_numbers[i], _x[i], _y[i], _hx[i], _hy[i]) = (number, x, y, hx, hy);
 
     private static void Insert(Span<RayHit> hits, int count, RayHit hit)
     {

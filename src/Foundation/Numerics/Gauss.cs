@@ -3,6 +3,12 @@ namespace Tangwright.Foundation;
 /// <summary>Gauss-Legendre rules on −1..1 (Abramowitz and Stegun, Handbook of Mathematical Functions, table 25.4). n points integrate polynomials to degree 2n−1 exactly.</summary>
 public static class Gauss
 {
+    /// <summary>Nodes of the 2-point rule.</summary>
+    public static ReadOnlySpan<double> Nodes2 => [-0.57735026918962576451, 0.57735026918962576451];
+
+    /// <summary>Weights of the 2-point rule.</summary>
+    public static ReadOnlySpan<double> Weights2 => [1, 1];
+
     /// <summary>Nodes of the 3-point rule.</summary>
     public static ReadOnlySpan<double> Nodes3 => [-0.77459666924148337704, 0, 0.77459666924148337704];
 

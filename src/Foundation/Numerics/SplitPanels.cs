@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Tangwright.Foundation;
 
 /// <summary>Integrals, several at once, of functions that are smooth save for breaks whose places are not known beforehand.</summary>
@@ -16,25 +18,26 @@ public sealed class SplitPanels
     private static readonly double[] KronrodWeights = [0.10465622602646726519, 0.26848808986833344073, 0.40139741477596222291, 0.45091653865847414235, 0.40139741477596222291, 0.26848808986833344073, 0.10465622602646726519];
     private static readonly double[] GaussWeights = [0, 5.0 / 9, 0, 8.0 / 9, 0, 5.0 / 9, 0];
 
-    private readonly Sample _sample;
-    private readonly double[] _scale;
-    private readonly double[] _sum;
+    // components fill whole vectors; what is over stays 0
+    private readonly int _count;
+    private readonly double[] _scale, _sums, _panel;
     private readonly double[][] _room;
     private readonly int[] _stories = new int[Nodes];
     private readonly double[] _places = new double[Nodes];
+    private readonly double[] _rate = new double[Nodes];
     private readonly double[] _left, _right, _middle;
 
-    /// <summary>For a function of so many components.</summary>
-    /// <param name="sample">The function.</param>
+    private Sample _sample = (_, _) => 0;
+
+    /// <summary>For functions of so many components.</summary>
     /// <param name="scale">Error allowed per panel in each component.</param>
-    public SplitPanels(Sample sample, ReadOnlySpan<double> scale)
+    public SplitPanels(ReadOnlySpan<double> scale)
     {
-        _sample = sample;
-        _scale = scale.ToArray();
-        var n = scale.Length;
-        _sum = new double[n];
+        _count = scale.Length;
+        var n = (_count + Vector<double>.Count - 1) / Vector<double>.Count * Vector<double>.Count;
+        (_scale, _sums, _panel, _left, _right, _middle) = (new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
+        scale.CopyTo(_scale);
         _room = [.. Enumerable.Range(0, Nodes).Select(_ => new double[n])];
-        (_left, _right, _middle) = (new double[n], new double[n], new double[n]);
     }
 
     /// <summary>A sample: writes the values at x and returns the story.</summary>
@@ -44,11 +47,15 @@ public sealed class SplitPanels
     public int Samples { get; private set; }
 
     /// <summary>The integrals so far.</summary>
-    public ReadOnlySpan<double> Sum => _sum;
+    public ReadOnlySpan<double> Sums => _sums.AsSpan(0, _count);
 
-    /// <summary>Adds the integrals from a to b.</summary>
-    public void Add(double a, double b)
+    /// <summary>Adds the integrals of a function from a to b.</summary>
+    /// <param name="sample">The function.</param>
+    /// <param name="a">From.</param>
+    /// <param name="b">To.</param>
+    public void Add(Sample sample, double a, double b)
     {
+        _sample = sample;
         if (b > a) Panel(a, b, breakAtA: false, breakAtB: false, 0);
     }
 
@@ -56,12 +63,12 @@ public sealed class SplitPanels
     {
         for (var i = 0; i < Nodes; i++)
         {
-            var (x, _) = Place(a, b, breakAtA, breakAtB, 0.5 * (1 + KronrodNodes[i]));
-            _places[i] = x;
-            _stories[i] = Take(x, _room[i]);
+            (_places[i], var rate) = Place(a, b, breakAtA, breakAtB, 0.5 * (1 + KronrodNodes[i]));
+            _rate[i] = 0.5 * rate;
+            _stories[i] = Take(_places[i], _room[i]);
         }
 
-        var agree = depth >= Deepest || Agree(a, b, breakAtA, breakAtB);
+        var agree = Measure() || depth >= Deepest;
         for (var i = 1; i < Nodes && depth < Deepest; i++)
         {
             if (_stories[i] == _stories[i - 1] || IsNothing(b - a)) continue;
@@ -69,7 +76,7 @@ public sealed class SplitPanels
 
             // another story but neither a step nor a kink that is felt
             if (agree && !IsStep(b - a)) continue;
-            for (var c = 0; c < _sum.Length; c++) _sum[c] += 0.5 * (_left[c] + _right[c]) * (hi - lo);
+            for (var c = 0; c < _sums.Length; c++) _sums[c] += 0.5 * (_left[c] + _right[c]) * (hi - lo);
             Panel(a, lo, breakAtA, breakAtB: true, depth + 1);
             Panel(hi, b, breakAtA: true, breakAtB, depth + 1);
             return;
@@ -77,7 +84,7 @@ public sealed class SplitPanels
 
         if (agree)
         {
-            Sum7(a, b, breakAtA, breakAtB);
+            for (var c = 0; c < _sums.Length; c++) _sums[c] += _panel[c];
             return;
         }
 
@@ -89,7 +96,7 @@ public sealed class SplitPanels
     private int Take(double x, double[] values)
     {
         Samples++;
-        return _sample(x, values);
+        return _sample(x, values.AsSpan(0, _count));
     }
 
     // v in 0..1 to x and dx/dv; squared towards an end with a break
@@ -165,35 +172,26 @@ public sealed class SplitPanels
         return false;
     }
 
-    private bool Agree(double a, double b, bool breakAtA, bool breakAtB)
+    // the Kronrod rule, and whether its error, spread · (200 |K − G| / spread)^1.5 but no more than the spread, is within the scale
+    private bool Measure()
     {
-        Span<double> rate = stackalloc double[Nodes];
-        for (var i = 0; i < Nodes; i++) rate[i] = 0.5 * Place(a, b, breakAtA, breakAtB, 0.5 * (1 + KronrodNodes[i])).Rate;
-        for (var c = 0; c < _scale.Length; c++)
+        var agree = true;
+        for (var c = 0; c < _scale.Length; c += Vector<double>.Count)
         {
-            double gauss = 0, kronrod = 0, spread = 0;
+            var (gauss, kronrod, spread) = (Vector<double>.Zero, Vector<double>.Zero, Vector<double>.Zero);
             for (var i = 0; i < Nodes; i++)
             {
-                var f = _room[i][c] * rate[i];
-                gauss += GaussWeights[i] * f;
-                kronrod += KronrodWeights[i] * f;
+                var f = new Vector<double>(_room[i], c) * _rate[i];
+                gauss += f * GaussWeights[i];
+                kronrod += f * KronrodWeights[i];
             }
 
-            for (var i = 0; i < Nodes; i++) spread += KronrodWeights[i] * Math.Abs((_room[i][c] * rate[i]) - (0.5 * kronrod));
-            var error = Math.Abs(kronrod - gauss);
-            if (spread > 0) error = spread * Math.Min(1, Math.Pow(200 * error / spread, 1.5));
-            if (error > _scale[c]) return false;
+            kronrod.CopyTo(_panel, c);
+            for (var i = 0; i < Nodes; i++) spread += Vector.Abs((new Vector<double>(_room[i], c) * _rate[i]) - (kronrod * 0.5)) * KronrodWeights[i];
+            var (error, scale) = (Vector.Abs(kronrod - gauss) * 200, new Vector<double>(_scale, c));
+            agree &= !Vector.GreaterThanAny(spread, scale) || !Vector.GreaterThanAny(Vector.ConditionalSelect(Vector.GreaterThan(spread, scale), error * error * error, Vector<double>.Zero), scale * scale * spread);
         }
 
-        return true;
-    }
-
-    private void Sum7(double a, double b, bool breakAtA, bool breakAtB)
-    {
-        for (var i = 0; i < Nodes; i++)
-        {
-            var w = 0.5 * KronrodWeights[i] * Place(a, b, breakAtA, breakAtB, 0.5 * (1 + KronrodNodes[i])).Rate;
-            for (var c = 0; c < _sum.Length; c++) _sum[c] += w * _room[i][c];
-        }
+        return agree;
     }
 }

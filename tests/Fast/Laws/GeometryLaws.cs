@@ -82,6 +82,19 @@ public class GeometryLaws
         seed: "0000000000000");
 
     [Fact]
+    public void Rays_that_stay_within_a_box_meet_the_same_when_only_the_box_is_looked_at() => Gen.Select(Loop, Step, Gen.Double[0, 6.3], Gen.Double[1, 60]).Sample(
+        (loop, step, angle, far) =>
+        {
+            var (p, u) = (step * 0.3, Point.Direction(angle));
+            var rays = new RayHits(loop.Segments);
+            var (all, near) = (new RayHit[rays.MostHits], new RayHit[rays.MostHits]);
+            var n = rays.Along(p, u, 0, far, all);
+            return n == rays.Within(Box.Around(p, p + (u * far)).Grown(1e-6)).Along(p, u, 0, far, near) && all.AsSpan(0, n).SequenceEqual(near.AsSpan(0, n));
+        },
+        iter: 1000,
+        seed: "0000000000000");
+
+    [Fact]
     public void What_a_bevel_takes_moves_and_turns_with_the_piece() => Gen.Select(Loop, Step, Gen.Double[-3, 3], Gen.Double[3, 18]).Sample(
         (loop, by, angle, h) =>
         {

@@ -2,6 +2,7 @@ using CsCheck;
 using Tangwright.Core;
 using Tangwright.Foundation;
 using static Tangwright.Tests.Worked;
+using Path = Tangwright.Foundation.Path;
 
 namespace Tangwright.Tests;
 
@@ -27,6 +28,20 @@ public class TaperLaws
         {
             var piece = Piece(Kitchen, HolePlacement.Of(Kitchen));
             return Math.Abs((TaperedPlate.Of(piece, FaceThickness.Of(Tapered(from, length, 2.5))).AreaMm2 / (Moments.Of(piece).AreaMm2 * 2.5)) - 1) < 1e-12;
+        });
+
+    // a whole circle has a closed form of its own; three arcs of it are summed at Gauss points
+    [Fact]
+    public void A_hole_weighs_as_much_told_as_a_circle_and_as_three_arcs()
+        => Gen.Select(Gen.Double[100, 250], Gen.Double[20, 120], Gen.Double[0.5, 2.5], Gen.Double[80, 300], Gen.Double[1, 20]).Sample((from, length, butt, x, r) =>
+        {
+            var plate = Path.Polygon(new(50, -30), new(350, -30), new(350, 40), new(50, 40));
+            var thirds = new Path([.. Enumerable.Range(0, 3).Select(i => Arc.OfCircle(new(x, 5), r, 2 * Math.PI * i / 3, 2 * Math.PI / 3))], closed: true);
+            var faces = FaceThickness.Of(Tapered(from, length, butt));
+            var (a, b) = (TaperedPlate.Of(new Region(plate, [Path.Circle(new(x, 5), r)]), faces), TaperedPlate.Of(new Region(plate, [thirds]), faces));
+            return Near(a.AreaMm2, b.AreaMm2) && Near(a.SxMm3, b.SxMm3) && Near(a.SyMm3, b.SyMm3) && Near(a.XxMm4, b.XxMm4) && Near(a.XyMm4, b.XyMm4) && Near(a.YyMm4, b.YyMm4);
+
+            static bool Near(double a, double b) => Math.Abs(a - b) <= 1e-11 * Math.Abs(b);
         });
 
     [Fact]

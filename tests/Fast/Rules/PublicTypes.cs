@@ -19,7 +19,7 @@ public class PublicTypes
     [
         "Mm", "Mm2", "Mm3", "Mm4", "Mm5", "Inches", "Grams", "Ounces", "GramsPerCm3", "Degrees", "Radians", "Celsius", "Fahrenheit", "Percent", "Rpm",
         "W", "C", "Hb", "Hrc", "Hv", "Hours", "WPerMK", "WPerM2K", "CPerSecond", "JPerKgK", "KgPerM3", "PerInch", "KgM2", "Litres", "Factor", "Share", "Ratio", "Tangent",
-        "Newtons", "Pounds", "NewtonMetres", "InchPounds", "Watts", "Horsepower", "MetresPerMin", "FeetPerMin", "TurnsPerMin", "MmPerMin", "MmPerTurn", "Seconds", "Minutes", "GramsPerMinute", "GramsPerBelt", "Cm2PerMin", "PerInch", "Grit", "Belts", "Um", "Micron", "GPa", "MPa", "PerK", "GramsPerMetre",
+        "Newtons", "Pounds", "NewtonMetres", "InchPounds", "Watts", "Horsepower", "MetresPerMin", "FeetPerMin", "TurnsPerMin", "MmPerMin", "MmPerTurn", "Seconds", "Minutes", "GramsPerMinute", "GramsPerBelt", "Cm2PerMin", "PerInch", "Grit", "Belts", "Um", "Micron", "GPa", "MPa", "PerK", "GramsPerMetre", "Turns",
     ];
 
     // plane geometry states "mm" once for the whole type
