@@ -30,7 +30,8 @@ internal static class SheathShapes
                     Rectangle(l, w),
                     .. new[] { SheathRules.LoopEndMm, l - SheathRules.LoopEndMm }.Select(x => Straight(new Point(x, 0), new Point(x, w), Light)),
                 ],
-                []) { MayTurn = true });
+                [])
+            { MayTurn = true });
         }
 
         return shapes.ToImmutable();
@@ -58,7 +59,8 @@ internal static class SheathShapes
                 new PlanLabel($"fold along the middle, {FigureText.Size(g.Material, units, brief: true)} sheet or thick card", new Point(l / 2, fold), 1.5, 2.5),
                 new PlanLabel("clip here, or rivet past both ends of the edge", new Point(l / 2, half - SheathRules.GuardClipMm), 1, 2.5),
                 new PlanLabel("edge; tape it first", g.Edge[g.Edge.Length / 2], 1.5, 2.5),
-            ]) { MayTurn = true };
+            ])
+        { MayTurn = true };
     }
 
     private static TrueScaleShape Pattern(SheathPattern p, UnitsShown units)
