@@ -18,7 +18,11 @@ internal static class SheathShapes
         if (p.Welt is { } welt)
         {
             var spots = p.Stitches.Holes.Select(h => h + new Point(0, p.FaceFrom.Mm));
-            shapes.Add(new TrueScaleShape(p.WeltLayers == 1 ? "welt" : $"welt, {p.WeltLayers} layers", [new PlanStroke(welt, Pen.Template), .. Crosses(spots, 1)], [new PlanLabel("thin it here", new Point(welt.Bounds.MaxX - 2, 0), 2, 2.5)]) { MayTurn = true });
+            shapes.Add(new TrueScaleShape(p.WeltLayers == 1 ? "welt" : $"welt, {p.WeltLayers} layers", [new PlanStroke(welt, Pen.Template), .. Crosses(spots, 1)], [])
+            {
+                MayTurn = true,
+                NameAt = new Point(0.3 * p.Pocket.Depth.Mm, -p.Pocket.Widest.Mm - 5),
+            });
         }
 
         if (p.Loop is var (length, wide))
