@@ -18,7 +18,11 @@ internal static class SheathShapes
         if (p.Welt is { } welt)
         {
             var spots = p.Stitches.Holes.Select(h => h + new Point(0, p.FaceFrom.Mm));
-            shapes.Add(new TrueScaleShape(p.WeltLayers == 1 ? "welt" : $"welt, {p.WeltLayers} layers", [new PlanStroke(welt, Pen.Template), .. Crosses(spots, 1)], [new PlanLabel("thin it here", new Point(welt.Bounds.MaxX - 2, 0), 2, 2.5)]) { MayTurn = true });
+            shapes.Add(new TrueScaleShape(p.WeltLayers == 1 ? "welt" : $"welt, {p.WeltLayers} layers", [new PlanStroke(welt, Pen.Template), .. Crosses(spots, 1)], [])
+            {
+                MayTurn = true,
+                NameAt = new Point(0.3 * p.Pocket.Depth.Mm, -p.Pocket.Widest.Mm - 5),
+            });
         }
 
         if (p.Loop is var (length, wide))
@@ -30,7 +34,8 @@ internal static class SheathShapes
                     Rectangle(l, w),
                     .. new[] { SheathRules.LoopEndMm, l - SheathRules.LoopEndMm }.Select(x => Straight(new Point(x, 0), new Point(x, w), Light)),
                 ],
-                []) { MayTurn = true });
+                [])
+            { MayTurn = true });
         }
 
         return shapes.ToImmutable();
@@ -58,7 +63,8 @@ internal static class SheathShapes
                 new PlanLabel($"fold along the middle, {FigureText.Size(g.Material, units, brief: true)} sheet or thick card", new Point(l / 2, fold), 1.5, 2.5),
                 new PlanLabel("clip here, or rivet past both ends of the edge", new Point(l / 2, half - SheathRules.GuardClipMm), 1, 2.5),
                 new PlanLabel("edge; tape it first", g.Edge[g.Edge.Length / 2], 1.5, 2.5),
-            ]) { MayTurn = true };
+            ])
+        { MayTurn = true };
     }
 
     private static TrueScaleShape Pattern(SheathPattern p, UnitsShown units)

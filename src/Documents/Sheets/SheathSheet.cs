@@ -38,7 +38,7 @@ public static class SheathSheet
         var units = request.Units;
         yield return CardRows.Boxed(SheathWords.Caution(p.Asked.Kind), width);
         yield return CardRows.Table("What it takes", [new("", 0.22), new("", 0.78)], [.. SheathWords.Figures(p, units).Select(l => ImmutableArray.Create(l.Name, l.Value))], width);
-        yield return CardRows.Line(SheathWords.DrawOut(p, units), width, bold: p.Pocket.Caught.Mm > SheathRules.GivesMm);
+        yield return CardRows.Line(SheathWords.DrawOut(p, units), width, CardRows.NoteMm, bold: p.Pocket.Caught.Mm > SheathRules.GivesMm);
         if (SheathWords.HandleIn(p, units) is { Length: > 0 } handle) yield return CardRows.Line(handle, width, CardRows.NoteMm);
         yield return CardRows.Line(SheathWords.Holds(p), width, CardRows.NoteMm);
         yield return CardRows.Said("What to do");

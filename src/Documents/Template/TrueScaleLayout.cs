@@ -49,7 +49,8 @@ internal sealed class TrueScaleLayout(TemplateOptions options, Func<bool, bool, 
         if (joins is var (line, marks)) page.DrawJoins(line, marks);
         foreach (var shape in group.Shapes)
         {
-            if (shape.Name.Length > 0) page.PlaceInside(shape.Name, shape.Bounds);
+            if (shape.NameAt is { } at) page.Place(new PlanLabel(shape.Name, at, 0, 3.5));
+            else if (shape.Name.Length > 0) page.PlaceInside(shape.Name, shape.Bounds);
             foreach (var label in shape.Labels) page.Place(label);
         }
 

@@ -12,6 +12,9 @@ public sealed record TrueScaleShape(string Name, ImmutableArray<PlanStroke> Stro
     /// <summary>Whether it may be turned a quarter turn to lie better on the paper.</summary>
     public bool MayTurn { get; init; }
 
+    /// <summary>Where its name stands, own axes; null: in its middle.</summary>
+    public Point? NameAt { get; init; }
+
     /// <summary>Box around its lines, own axes.</summary>
     public Box Bounds => Strokes.Aggregate(Box.Nothing, (b, s) => b.With(s.Path.Bounds));
 
@@ -19,6 +22,7 @@ public sealed record TrueScaleShape(string Name, ImmutableArray<PlanStroke> Stro
     internal TrueScaleShape Placed(Transform map) => this with
     {
         Strokes = [.. Strokes.Select(s => s with { Path = s.Path.Transformed(map) })],
+        NameAt = NameAt is { } at ? map.Map(at) : null,
         Labels = [.. Labels.Select(l => l with { At = map.Map(l.At) })],
     };
 }

@@ -44,7 +44,7 @@ public static class TrueScaleSheets
                 var what = group.Plan.Tiles.Length == 1 ? title : $"{title}, {TemplateStrip.Cut(group.Shapes[0].Name, 40)}";
                 var words = $"{what}, sheet {tile.Number} of {count}{TemplateStrip.Place(group.Plan, tile)}";
                 var inPacket = span.First > 0 ? $"Packet sheet {span.First + sheetsBefore + sheets.Count} of {request.SheetCount}" : "";
-                page.PlaceBarsAndStrip(group.Bounds.Centre, (half, small, width) => TemplateStrip.Rows(request, options, words, inPacket, half, small, width), [.. group.Shapes.SelectMany(x => x.Strokes).Select(x => x.Path)]);
+                page.PlaceBarsAndStrip(group.Bounds.Centre, (half, small, width) => TemplateStrip.Rows(request, options, words, inPacket, half, small, width), Outlines(group));
                 sheets.Add(page.Done(kind, count == 1 ? title : $"{title} {tile.Number} of {count}"));
             }
         }
@@ -65,6 +65,10 @@ public static class TrueScaleSheets
         if (tooLarge is not null) trouble = $"at true scale {tooLarge} would take more than {TilePlan.MostSheets} sheets of this paper";
         return groups;
     }
+
+    /// <summary>Lines large enough for the small picture of the sheets.</summary>
+    private static ImmutableArray<Path> Outlines(TrueScaleGroup group)
+        => [.. group.Shapes.SelectMany(s => s.Strokes).Select(s => s.Path).Where(p => Math.Max(p.Bounds.Width, p.Bounds.Height) > 20)];
 
     /// <summary>Never mirrored: a shape that is wanted mirrored is given so.</summary>
     private static TemplateOptions Options(SheetRequest request) => TemplateOptions.For(request) with { Mirror = false };

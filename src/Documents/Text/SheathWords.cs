@@ -10,7 +10,7 @@ public static class SheathWords
     /// <summary>What the figures stand on.</summary>
     public static string Ground(SheathKind kind) => kind switch
     {
-        SheathKind.Leather => "Seam, stitches, pitch and thread are common practice. The fold is geometry: half a circle through the middle of the material. Wet leather is pressed together on its inside and comes out a little wider: cut, glue, then sand the edges even.",
+        SheathKind.Leather => "Seam, stitches, pitch and thread are common practice; the fold is half a circle through the middle of the leather. Wet leather is pressed together inside the fold and comes out a little wider.",
         SheathKind.Sheet => "Seam, rivets and trim are common practice. The fold is geometry: half a circle through the middle of the sheet.",
         _ => "Seam, rivets and trim are common practice.",
     };
@@ -25,7 +25,8 @@ public static class SheathWords
         lines.Add(new("Blank", $"{Size(p.BlankLength)} x {Size(p.BlankWidth)}, {(p.IsFolded ? "both halves" : "two of them")}"));
         lines.Add(new("Goes in", $"{Size(p.Pocket.Depth)}, {Size(p.Pocket.Widest)} wide; mouth at x {Size(p.Pocket.Mouth)}"));
         lines.Add(new("Through the mouth", $"{Size(p.Pocket.Widest)} x {Size(p.Mouth.Thick)}, {Size(2 * (p.Pocket.Widest + p.Mouth.Thick))} round"));
-        lines.Add(new("Fold and seam", $"{(p.IsFolded ? Size(p.Fold) + " round the spine, " : "")}{Size(SheathRules.Seam(p.Asked))} beyond the blade{(p.Trim is null ? "" : $", trimmed to {Size(SheathRules.Finished(p.Asked))}")}"));
+        if (p.IsFolded) lines.Add(new("Round the spine", Size(p.Fold)));
+        lines.Add(new("Seam", $"{Size(SheathRules.Seam(p.Asked))} beyond the blade{(p.Trim is null ? "" : $", trimmed to {Size(SheathRules.Finished(p.Asked))}")}"));
         lines.Add(new(isLeather ? "Stitch holes" : "Rivets", Holes(p, units)));
         if (isLeather) lines.Add(new("Thread", $"{Metres(p.Thread)}, {Shown.Number(SheathRules.ThreadPerSeam, 0)} times the seam, sewn by hand with two needles"));
         if (p.Loop is { } loop) lines.Add(new("Belt loop", $"strip {Size(loop.Long)} x {Size(loop.Wide)}"));

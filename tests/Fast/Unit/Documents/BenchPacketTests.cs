@@ -63,6 +63,7 @@ public class BenchPacketTests
         var set = BenchPacket.Of(Request(paring with { Plan = paring.Plan with { Sheath = sheath } }, Papers[paper], units), ["sheath"]);
         AssertTidy(set with { Sheets = set.Sheets[..1] });
         Assert.Contains(set.Sheets[0].Marks.OfType<TextMark>(), t => t.Text == $"1 of {set.Sheets.Length}");
+        Assert.DoesNotContain(set.Sheets[0].Marks.OfType<TextMark>(), t => t.Text.EndsWith('…'));
         Assert.Equal(2, set.Sheets.Length);
         Assert.Contains(set.Sheets[1].Marks.OfType<TextMark>(), t => t.Text == "Packet sheet 2 of 2");
     }
