@@ -50,6 +50,7 @@ public sealed partial class DocumentedCommands : IDisposable
         var roughcut = ProgramRun.Of(_scratch.Folder, "roughcut", _scratch.PutExample("skeleton-knife"), "--cuts", "2", "--json").Out;
         var bevels = ProgramRun.Of(_scratch.Folder, "bevels", "paring-knife.plan.toml", "--stations", "2", "--measured-thickness", "1.57 mm", "--wheel", "8 in", "--json").Out;
         var heat = ProgramRun.Of(_scratch.Folder, "heat", "--steel", "8670", "--thickness", "1/4 in", "--quenchant", "fast oil", "--harden", "1500 F", "--temper", "450 F", "--json").Out;
+        var handle = ProgramRun.Of(_scratch.Folder, "handle", "kitchen-knife.plan.toml", "--pieces", "8", "--board", "400 x 120 x 27 mm", "--json").Out;
         var finish = ProgramRun.Of(_scratch.Folder, "finish", "kitchen-knife.plan.toml", "--last", "P400", "--tempered", "190 C", "--json").Out;
         var balance = ProgramRun.Of(_scratch.Folder, "balance", "kitchen-knife.plan.toml", "--to", "10", "--weight", "160 g", "--levers", "tang-taper,scales", "--json").Out;
         var program = ProgramRun.Of(_scratch.Folder, "program", "skeleton-knife.plan.toml", "--out", "knife.ngc", "--json").Out;
@@ -138,6 +139,13 @@ public sealed partial class DocumentedCommands : IDisposable
 
             ```json
             {heat}```
+            ## `handle` of the kitchen knife, eight pieces and a board
+
+            `kind` is `scales`, `cord` or `bare`. `parts` are what the handle puts on the steel. `flush_mm` is a rod flush with both scales, `cut_mm` what it is sawn to. `holes` are those of the tang under the scales; `loose_mm` is how much larger than the thinnest rod a hole is that takes no pin. `wood` is there when a scale is wood whose movement is known; below 0 it shrinks. `cuts` are across the handle, front to rear; `grip` is guidance, `survey` says that the hands are those of the survey.
+
+            ```json
+            {handle}```
+
             ## `balance` of the kitchen knife to 10 mm and 160 g, by the tang and the scales
 
             Each lever by itself: `value` alone brings the balance there when `reaches` is true, else it comes nearest within `least` and `most`. `mass_g_per_unit` and `balance_mm_per_unit` are for one more mm, or gram, of it; the ones per 1/64 in are `null` for a weight. `together` is the least change of all of them that meets what is wanted; both `then` are the true figures.

@@ -19,7 +19,7 @@ public static class ScaleTemplate
         => request.Handle is { Shape: { } shape } p ? TrueScaleSheets.Draw(request, Key, "Scale template", Shapes(p, shape, request.Units)) : [];
 
     /// <summary>The two scales as shapes.</summary>
-    internal static ImmutableArray<TrueScaleShape> Shapes(HandlePlan p, ScaleShape shape, UnitsShown units)
+    public static ImmutableArray<TrueScaleShape> Shapes(HandlePlan p, ScaleShape shape, UnitsShown units)
     {
         var front = One(p, shape, units, "front scale, outside", isBack: false);
         return [front, One(p, shape, units, "back scale, outside (mirrored)", isBack: true)];

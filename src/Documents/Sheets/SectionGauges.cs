@@ -17,7 +17,7 @@ public static class SectionGauges
         => request.Handle is { Shape: not null } p ? TrueScaleSheets.Draw(request, Key, "Section gauges", Shapes(p, request.Units)) : [];
 
     /// <summary>One gauge for each cut.</summary>
-    internal static ImmutableArray<TrueScaleShape> Shapes(HandlePlan p, UnitsShown units) => [.. p.Cuts.Select((c, i) => One(c, i + 1, units))];
+    public static ImmutableArray<TrueScaleShape> Shapes(HandlePlan p, UnitsShown units) => [.. p.Cuts.Select((c, i) => One(c, i + 1, units))];
 
     private static TrueScaleShape One(HandleCut cut, int number, UnitsShown units)
     {
