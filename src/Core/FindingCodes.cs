@@ -108,6 +108,33 @@ public static class FindingCodes
     /// <summary>The grip is short.</summary>
     public const string GripShort = "grip.short";
 
+    /// <summary>A material of the handle has no file.</summary>
+    public const string HandleMaterialUnknown = "handle.material-unknown";
+
+    /// <summary>The scales cannot be drawn.</summary>
+    public const string ScalesNotDrawn = "handle.scales-not-drawn";
+
+    /// <summary>The scales reach over the bevel.</summary>
+    public const string ScalesOverBevel = "handle.scales-over-bevel";
+
+    /// <summary>A pin near the edge of a scale.</summary>
+    public const string PinNearScaleEdge = "handle.pin-near-edge";
+
+    /// <summary>Wood that moves.</summary>
+    public const string WoodMoves = "handle.wood-moves";
+
+    /// <summary>Glue that sets first.</summary>
+    public const string GlueSetsFirst = "handle.glue-sets-first";
+
+    /// <summary>The hand is near the edge.</summary>
+    public const string HandNearEdge = "grip.near-edge";
+
+    /// <summary>Long edges that press.</summary>
+    public const string HotSpot = "grip.hot-spot";
+
+    /// <summary>A cord of unknown diameter.</summary>
+    public const string CordUnknown = "handle.cord-unknown";
+
     /// <summary>The finished weight misses the target.</summary>
     public const string TargetWeight = "target.weight";
 
@@ -263,6 +290,13 @@ public static class FindingCodes
             new(BevelPastSpine, Severity.Warning, "The bevel is higher than the piece over more than half of the edge."),
             new(SharpeningFlatterThanBevel, Severity.Warning, "The sharpening angle is not steeper than the bevel, so there is no edge bevel."),
             new(GripOutside, Severity.Warning, "An end of the grip lies outside the piece."),
+            new(HandleMaterialUnknown, Severity.Warning, "No file is known for a material of the handle: what is made of it is not weighed."),
+            new(ScalesNotDrawn, Severity.Warning, "The line of an end of the scales does not cut the tang."),
+            new(ScalesOverBevel, Severity.Warning, "The scales reach over the bevel and will not lie flat."),
+            new(PinNearScaleEdge, Severity.Warning, "A pin lies nearer than two of its diameters to the edge of its scale."),
+            new(WoodMoves, Severity.Warning, "The wood comes to rest at another moisture, and steel or wood will stand proud so far that a finger feels it."),
+            new(GlueSetsFirst, Severity.Warning, "The glue sets, or the clamps run out, before one piece is glued."),
+            new(HandNearEdge, Severity.Warning, "The first finger lies nearer than 10 mm to the edge."),
             new(SheathMouth, Severity.Warning, "The blade is wider inside the sheath than at its mouth, or part of the edge stays outside."),
             new(SheathSeam, Severity.Warning, "The edge reaches the stitches or rivets of the sheath."),
             new(SheathNone, Severity.Warning, "The plan asks for a sheath and none can be drawn: the edge runs across the piece or lies outside the mouth."),
@@ -288,6 +322,8 @@ public static class FindingCodes
             new(JigCannotFollow, Severity.Note, "The angle of a bevel to the spine changes so much along the edge that a jig of one angle does not follow it."),
             new(BevelTakenAsFlat, Severity.Note, "A hollow bevel is weighed and drawn as a flat one because the plan does not say its wheel."),
             new(GripShort, Severity.Note, "The grip is shorter than four fingers need."),
+            new(HotSpot, Severity.Note, "The long edges of the handle are hardly broken and press into the hand."),
+            new(CordUnknown, Severity.Note, "The diameter of the cord is not known: its length is left out."),
             new(SteelNoDensity, Severity.Note, "The steel's file gives no density: masses are left out."),
             new(MeasuredScrap, Severity.Error, "A measured hole of the guide piece cannot be mended; a warning on other pieces."),
             new(MeasuredNotInPlan, Severity.Warning, "A hole was measured that the plan does not have."),

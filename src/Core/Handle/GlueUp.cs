@@ -16,7 +16,7 @@ namespace Tangwright.Core;
 public sealed record GlueUp(int Pieces, Area Joint, int Joints, Volume Holes, GlueNeeded Each, GlueBatchPlan Batches, Gluing Shop, Estimate<Force> Bond, (Force Low, Force High)? Pins)
 {
     /// <summary>Minutes from the first glue to the last clamp of a mix.</summary>
-    public double MinutesOf(int mix) => Batches.PiecesEach[mix] * Shop.MinutesPerPiece;
+    public double MinutesOf(int mix) => Batches.PiecesEach[mix] * Shop.PieceMinutes;
 
     /// <summary>That of a plan with scales.</summary>
     /// <param name="r">The plan worked up.</param>
@@ -36,7 +36,7 @@ public sealed record GlueUp(int Pieces, Area Joint, int Joints, Volume Holes, Gl
         var net = Volume.OfMm3(layer.Net.Mm3 + holes.Mm3);
         var density = Density.OfGramsPerCm3(GlueAmount.EpoxyGramsPerCm3);
         var mix = Volume.OfMm3(net.Mm3 * GlueAmount.MixFactor);
-        var batches = GlueBatches.Of(pieces, shop.MinutesPerPiece, shop.PotLifeMinutes, shop.Clamps is null ? 0 : shop.ClampsPerPiece, shop.Clamps ?? 0);
+        var batches = GlueBatches.Of(pieces, shop.PieceMinutes, shop.PotLifeMinutes, shop.Clamps is null ? 0 : shop.ClampsPerPiece, shop.Clamps ?? 0);
         (Force, Force)? shear = rod?.ShearMPa is { } tau && !pins.IsEmpty ? (Sum(tau.Value.LowMPa), Sum(tau.Value.HighMPa)) : null;
         return new GlueUp(pieces, joint, joints, holes, new GlueNeeded(net, net * density, mix, mix * density), batches, shop, GlueBond.Of(Area.OfMm2(2 * joint.Mm2)), shear);
 

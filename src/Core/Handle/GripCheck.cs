@@ -82,7 +82,7 @@ public sealed record GripCheck(
             cuts.MinBy(c => c.Girth.Mm)!,
             cuts.MaxBy(c => c.Girth.Mm)!,
             Length.OfMm(middle - Math.Min(cuts[0].Width.Mm, cuts[^1].Width.Mm)),
-            ToEdge(r, from),
+            ToEdge(r, cuts[0], along),
             Knuckles(r, from, along, length),
             shape is not null ? Round(shape) : cord is not null ? cord.Diameter * 0.5 : r.Plan.BrokenEdges?.Outline,
             shape is null && cord is null);
@@ -90,7 +90,13 @@ public sealed record GripCheck(
 
     private static Length? Round(ScaleShape shape) => shape.Plan.Section == HandleSection.Slab ? Length.OfMm(shape.LegMm) : null;
 
-    private static Length? ToEdge(Results r, Point from) => EdgeSpan.Of(r.Plan, r.Piece) is { } edge ? Length.OfMm(Nearest.Distance(edge.Path, from)) : null;
+    // from the nearer of the two sides of the front
+    private static Length? ToEdge(Results r, HandleCut front, Point along)
+    {
+        if (EdgeSpan.Of(r.Plan, r.Piece) is not { } edge) return null;
+        var half = along.Left * (0.5 * front.Height.Mm);
+        return Length.OfMm(Math.Min(Nearest.Distance(edge.Path, front.At + half), Nearest.Distance(edge.Path, front.At - half)));
+    }
 
     // where the edge runs the way of the handle: how far the handle's underside lies above the line of the edge's heel
     private static Length? Knuckles(Results r, Point from, Point along, double length)

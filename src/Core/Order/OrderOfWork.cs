@@ -136,13 +136,27 @@ public static class OrderOfWork
         }
 
         steps.Add("Final finish; mark or etch, neutralise, oil", "", plan.Bevel is null ? "cautions" : "finish", "", OrderRules.Etch);
-        if (holes.Any(h => h.Use is HoleUse.Pin or HoleUse.Glue)) steps.Add("Fit the scales: dry fit, finish front ends, glue and pin", "", "holes", "dry fit without gaps?", OrderRules.HandleLate);
+        if (holes.Any(h => h.Use is HoleUse.Pin or HoleUse.Glue)) AddScales(steps, plan);
+        if (plan.Cord is not null) steps.Add("Wind the cord, pulled tight, ends tucked under", "", "handle", "", OrderRules.HandleLate);
         if (plan.Sheath is not null) steps.Add("Make and fit the sheath, the edge taped", "", "sheath", "goes in and out, and stays in upside down?", OrderRules.SheathFirst);
         if (plan.Edge is not null)
         {
             var at = plan.Bevel?.SharpenPerSide is { } a ? $" at {Shown.PerSide(a)}" : "";
             steps.Add($"Sharpen{at}, last of all; then cover the edge", "", plan.Bevel?.SharpenPerSide is null ? "cautions" : "sharpening", "", OrderRules.SharpenLast);
         }
+    }
+
+    private static void AddScales(Steps steps, Plan plan)
+    {
+        if (plan.Scales is not { IsShaped: true })
+        {
+            steps.Add("Fit the scales: dry fit, finish front ends, glue and pin", "", "holes", "dry fit without gaps?", OrderRules.HandleLate);
+            return;
+        }
+
+        steps.Add("Saw the scales, drill them through the tang, finish their front ends", "", "scales", "pins slip in by hand, no gaps?", OrderRules.HandleLate);
+        steps.Add("Glue and pin the scales", "", "glue-up", "witness hard?", OrderRules.HandleLate);
+        steps.Add("Shape the handle to the section gauges, cool; finish it", "belt grinder", "gauges", "gauges close all round?", OrderRules.HandleLate);
     }
 
     /// <summary>A mill under computer control that takes the whole piece, when the piece has at least two holes to be held by.</summary>

@@ -21,6 +21,7 @@ internal static class PagesOfPlan
         ("/bevels", "Bevels"),
         ("/heat", "Heat"),
         ("/finish", "Finish"),
+        ("/handle", "Handle"),
         ("/sheets", "Sheets for the bench"),
         ("/measured", "Measured holes"),
         ("/solid", "Solid"),

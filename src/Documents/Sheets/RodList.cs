@@ -30,13 +30,13 @@ public static class RodList
         var (units, pieces) = (request.Units, p.Wanted.Pieces);
         if (!p.Pins.IsEmpty)
         {
-            var rows = p.Pins.Select(pin => ImmutableArray.Create(
-                pin.Hole.Name,
-                BevelWords.Fine(pin.Diameter, units) + (pin.Bore.Mm > 0 ? $", bore {BevelWords.Fine(pin.Bore, units)}" : ""),
-                FigureText.Size(pin.Length, units),
-                FigureText.Size(HandleWords.CutLength(pin), units),
-                $"{pieces}")).ToArray();
-            yield return CardRows.Table($"Rod and tube{(p.Made.Rod is { } rod ? $", {rod.Name}" : "")}", [new("hole", 0.12), new("diameter", 0.3), new("flush", 0.24), new("CUT", 0.24), new("how many", 0.1)], rows, width);
+            yield return CardRows.Said($"Rod and tube{(p.Made.Rod is { } rod ? $", {rod.Name}" : "")}");
+            foreach (var pin in p.Pins)
+            {
+                var tube = pin.Bore.Mm > 0 ? $" tube, bore {BevelWords.Fine(pin.Bore, units)}" : "";
+                yield return CardRows.Big($"{pin.Hole.Name}, {BevelWords.Fine(pin.Diameter, units)}{tube}: cut {pieces} to", FigureText.Size(HandleWords.CutLength(pin), units), $"flush with both scales: {FigureText.Size(pin.Length, units)}", width);
+            }
+
             foreach (var size in p.Pins.GroupBy(x => (x.Diameter, x.Bore)).OrderBy(g => g.Key.Diameter.Mm))
             {
                 var all = Length.OfMm(pieces * size.Sum(x => HandleWords.CutLength(x).Mm + SawMm));

@@ -42,7 +42,10 @@ public static class ScaleTemplate
             var at = u.Hole.MadeAt;
             if (!u.IsDrilled)
             {
+                // struck through: not a hole of the scale
+                var slant = new Point(1, 1).Unit * (u.Hole.MadeDiameter.Mm / 2);
                 Add(Path.Circle(at, u.Hole.MadeDiameter.Mm / 2), Dashed);
+                Add(Straight(at - slant, at + slant), Thin);
                 continue;
             }
 
@@ -56,10 +59,8 @@ public static class ScaleTemplate
 
         Grain(p, shape, Add);
         var box = outline.Bounds;
-        var head = map.Map(new Point(box.Centre.X, isBack ? box.MinY : box.MaxY));
-        labels.Add(new PlanLabel(TemplateStrip.Cut(name, 40), head, 4, 3.5));
         Label("front end", shape.Outline.Front.At(0.5), 3, 2.5);
-        labels.Add(new PlanLabel($"dashed outside: saw line, {FigureText.Size(Length.OfMm(ScaleBlank.RoomMm), units)} off{(p.Under.Any(u => !u.IsDrilled) ? "; dashed circles: no pin, do not drill" : "")}{(shape.Plan.Section == HandleSection.Octagon ? "; dashed inside: facet line" : "")}", map.Map(new Point(box.Centre.X, isBack ? box.MaxY : box.MinY)), 4, 2.5));
+        labels.Add(new PlanLabel($"dashed outside: saw line, {FigureText.Size(Length.OfMm(ScaleBlank.RoomMm), units)} off{(p.Under.Any(u => !u.IsDrilled) ? "; struck-through circles: no pin, do not drill" : "")}{(shape.Plan.Section == HandleSection.Octagon ? "; dashed inside: facet line" : "")}", map.Map(new Point(box.Centre.X, isBack ? box.MaxY : box.MinY)), 4, 2.5));
         return new TrueScaleShape(name, strokes.ToImmutable(), labels.ToImmutable());
     }
 

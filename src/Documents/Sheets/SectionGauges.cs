@@ -10,7 +10,7 @@ public static class SectionGauges
     /// <summary>Its key.</summary>
     public const string Key = "gauges";
 
-    private const double BesideMm = 12, OverMm = 16;
+    private const double BesideMm = 14, OverMm = 24;
 
     /// <summary>Draws its sheets; none without scales.</summary>
     public static ImmutableArray<Sheet> Draw(SheetRequest request)
@@ -33,14 +33,15 @@ public static class SectionGauges
                 new Line(new Point(a + BesideMm, 0), half.Start),
             ],
             closed: true);
-        string Size(Length l) => FigureText.Size(l, units, brief: true);
+        string Size(Length l) => units switch { UnitsShown.Mm => Shown.Number(l.Mm, 1) + " mm", UnitsShown.Inch => Shown.Number(l.Inches, 2) + " in", _ => $"{Shown.Number(l.Mm, 1)} mm ({Shown.Number(l.Inches, 2)} in)" };
         return new TrueScaleShape(
             $"gauge {number}",
             [new PlanStroke(card, Pen.Template)],
             [
-                new PlanLabel($"{number}: {Size(cut.Station)} from the front", new Point(0, b + OverMm - 5), 0, 2.5),
-                new PlanLabel($"{Size(cut.Height)} × {Size(cut.Width)}", new Point(0, b + OverMm - 9), 0, 2.5),
-                new PlanLabel($"girth {Size(cut.Girth)}", new Point(0, b + OverMm - 13), 0, 2.5),
+                new PlanLabel($"at {Size(cut.Station)}", new Point(0, b + OverMm - 4), 0, 2.5),
+                new PlanLabel($"high {Size(cut.Height)}", new Point(0, b + OverMm - 8), 0, 2.5),
+                new PlanLabel($"wide {Size(cut.Width)}", new Point(0, b + OverMm - 12), 0, 2.5),
+                new PlanLabel($"girth {Size(cut.Girth)}", new Point(0, b + OverMm - 16), 0, 2.5),
             ]);
     }
 }

@@ -86,7 +86,7 @@ public static class HandleWords
     public static ImmutableArray<string> Wood(WoodChange w, UnitsShown units)
     {
         var way = w.IsAlongRings ? w.GrainIsSaid ? "flat-sawn" : "as flat-sawn, since the plan does not say how the rings lie" : "quarter-sawn";
-        var each = $"{w.Wood.Name}, {FigureText.Size(w.Across, units)} across the grain, {way}: each edge moves {Fine(w.EachSidePerPercent, units)} for 1 % of moisture";
+        var each = $"{Capital(w.Wood.Name)}, {FigureText.Size(w.Across, units)} across the grain, {way}: each edge moves {Fine(w.EachSidePerPercent, units)} for 1 % of moisture";
         if (w.Change is not { } change || w.EachSide is not { } side || w.FromPercent is not { } from || w.ToPercent is not { } to)
         {
             var missing = (w.FromPercent, w.ToPercent) switch
@@ -140,9 +140,9 @@ public static class HandleWords
         [
             $"joint {FigureText.Surface(g.Joint, units)}, {g.Joints} of them; {Ml(one.Net)} stays in a piece{(g.Holes.Mm3 > 0 ? $", {Ml(g.Holes)} of it in the glue holes" : "")}; mix {Ml(one.ToMix)} ({Shown.Number(one.MassToMix.Grams, 1)} g) a piece",
             g.Batches.IsPossible
-                ? $"{g.Pieces} {(g.Pieces == 1 ? "piece" : "pieces")}: {g.Batches.Mixes} {(g.Batches.Mixes == 1 ? "mix" : "mixes")} of {string.Join(" + ", g.Batches.PiecesEach)}{(limit.Length > 0 ? $"; {limit}" : "")}{(g.Batches.WaitsForClamps is > 0 and var waits ? $"; {waits} times wait for the cure until clamps are free" : "")}"
+                ? $"{g.Pieces} {(g.Pieces == 1 ? "piece" : "pieces")}: {g.Batches.Mixes} {(g.Batches.Mixes == 1 ? "mix" : "mixes")} of {string.Join(" + ", g.Batches.PiecesEach)}{(limit.Length > 0 ? $"; {limit}" : "")}{(g.Batches.WaitsForClamps is > 0 and var waits ? $"; {(waits == 1 ? "once" : $"{waits} times")} wait for the cure until clamps are free" : "")}"
                 : "not one piece can be glued before the glue sets: a slower glue, or fewer minutes a piece",
-            g.Shop.IsSaid ? $"pot life {Shown.Trimmed(g.Shop.PotLifeMinutes, 0)} min, {Shown.Trimmed(g.Shop.MinutesPerPiece, 1)} min a piece, cures {Shown.Trimmed(g.Shop.CureHours, 1)} h" : $"the shop does not say how it glues ([gluing]): a pot life of {Shown.Trimmed(g.Shop.PotLifeMinutes, 0)} min, {Shown.Trimmed(g.Shop.MinutesPerPiece, 1)} min a piece and {Shown.Trimmed(g.Shop.CureHours, 0)} h to cure are assumed",
+            g.Shop.IsSaid ? $"pot life {Shown.Trimmed(g.Shop.PotLifeMinutes, 0)} min, {Shown.Trimmed(g.Shop.PieceMinutes, 1)} min a piece, cures {Shown.Trimmed(g.Shop.CureHours, 1)} h" : $"the shop does not say how it glues ([gluing]): a pot life of {Shown.Trimmed(g.Shop.PotLifeMinutes, 0)} min, {Shown.Trimmed(g.Shop.PieceMinutes, 1)} min a piece and {Shown.Trimmed(g.Shop.CureHours, 0)} h to cure are assumed",
         ];
     }
 
@@ -175,7 +175,7 @@ public static class HandleWords
                 hands,
                 $"room for four fingers: the handle is {FigureText.Size(g.Room, units)} long; it suits hands up to {Size(g.LargestThatFits, units)} broad{(g.HasRoom ? "" : $", the largest wants {Size(g.LargeBreadth, units)}")} (10 mm more than the hand{(g.IsGloved ? ", 15 mm for the glove" : "")}: common practice)",
                 $"{girths}; hardest grip on a round of {best} (19.7 % of the hand's length, Kong and Lowe 2005){(g.Most.Round < small ? ": thinner, as knives for the fingertips are; it turns in the hand under a hard pull" : g.Least.Round > large ? ": thicker than any hand wants" : "")}",
-                $"width {Size(Length.OfMm(Math.Min(g.Least.Width.Mm, g.Most.Width.Mm)), units)} to {Size(Length.OfMm(Math.Max(g.Least.Width.Mm, g.Most.Width.Mm)), units)}; palm swell {Size(g.Swell, units)} over the ends{(g.Swell.Mm < 1 ? ": none to speak of" : "")}",
+                $"width {(Math.Abs(g.Least.Width.Mm - g.Most.Width.Mm) < 0.05 ? "" : Size(Length.Min(g.Least.Width, g.Most.Width), units) + " to ")}{Size(Length.Max(g.Least.Width, g.Most.Width), units)}; palm swell {Size(g.Swell, units)} over the ends{(g.Swell.Mm < 1 ? ": none to speak of" : "")}",
                 g.EdgeAway is { } away ? $"first finger {Size(away, units)} from the edge{(away.Mm < GripCheck.LeastFromEdgeMm ? ": too near without a guard" : "")} (10 mm at least: common practice)" : "",
                 g.KnuckleRoom is { } k ? $"from the handle down to the level of the edge {Size(k, units)}{(k.Mm < GripCheck.KnucklesMm ? ": knuckles meet the board" : ": knuckles clear the board")} (20 mm: common practice)" : "",
                 g.EdgeRound is { } round ? round.Mm < g.LeastRoundMm - 1e-9 ? $"long edges broken by {Size(round, units)}: a hot spot, break them by {Shown.Trimmed(g.LeastRoundMm, 1)} mm or more (common practice)" : $"long edges rounded by {Size(round, units)}: no hot spot" : g.IsBare ? "the plan does not say how the long edges are broken ([broken_edges] outline): sharp edges are hot spots, 0.3 to 0.8 mm (common practice)" : "",

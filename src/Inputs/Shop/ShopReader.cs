@@ -383,7 +383,7 @@ public static partial class ShopReader
         if (pot is <= 0) f.Fault("pot_life", "a pot life of nothing", "write how long a mixed pot stays workable, as \"60 min\"");
         return new Gluing(
             pot ?? usual.PotLifeMinutes,
-            f.Number("minutes_per_piece", 0.1, 600) ?? usual.MinutesPerPiece,
+            f.Number("minutes_per_piece", 0.1, 600) ?? usual.PieceMinutes,
             f.Whole("clamps", 1, 1000),
             f.Whole("clamps_per_piece", 1, 100) ?? usual.ClampsPerPiece,
             f.Length("line") ?? usual.Line,

@@ -6,7 +6,16 @@ namespace Tangwright.Tests;
 // The kitchen knife of the worked examples: taper of the tang to 1.5 mm at the butt gives 9.9 mm ahead of the heel and 161.9 g, scales 7 mm instead of 8 move it by 1.8; computed apart from this program.
 public class BalanceStudied
 {
-    private static readonly BalanceAnswer Answer = BalanceStudy.Of(ExamplePieces.Kitchen(), Length.OfMm(9.9), null, [])!;
+    private static readonly BalanceAnswer Answer = BalanceStudy.Of(Plain(), Length.OfMm(9.9), null, [])!;
+
+    // as the worked example has it: scales and pins by their weight alone, no glue
+    private static Results Plain()
+    {
+        var r = ExamplePieces.Kitchen();
+        var over = (Length.OfMm(206), Length.OfMm(330));
+        AddedMass[] handle = [new("scales", Mass.OfGrams(26), null, Length.OfMm(8), 2, null, over), new("pins", Mass.OfGrams(9.3), null, Length.OfMm(8), 2, new Point(266, 33.8), null)];
+        return WorkUp.Of(r.Plan with { Scales = r.Plan.Scales! with { Material = "" }, AddedMasses = [.. handle] }, r.Shop, r.Steel);
+    }
 
     private static LeverAnswer Lever(string key) => Answer.Levers.Single(l => l.Lever.Key == key);
 
