@@ -7,7 +7,7 @@ namespace Tangwright.Foundation;
 /// A ball of radius n, tangent at p and centred at p + n u, runs into a point e when n &gt; |e − p|² / (2 (e − p)·u). The smallest such n over the path is the distance up to which p stays the
 /// nearest point along the ray; it is also the largest wheel that reaches an inside radius at p. As e nears p the limit is the radius of curvature.
 /// A straight side is met at its line, n = |g| / (1 − s u × w), g = (p − a) × w, s its sign, a its start and w its direction, when the ball's foot lies on it, else at an end: all sides at once in closed form.
-/// Of curves, a ball that is clear by a tenth of its size of sample points, spaced by the path's turning, is let pass; otherwise it is shrunk against the nearest point of the curves until it is clear
+/// Of curves, a ball that is clear by a tenth of its size of sample points, spaced by the path's turning, is let pass (it may lie in a curve by about 1e-4 of its size at most, as found by trial); otherwise it is shrunk against the nearest point of the curves until it is clear
 /// (Ma, Bae and Choi, The Visual Computer 28 (2012) 7–19), to about 1e-9 mm.
 /// </remarks>
 public sealed class RollingBall
