@@ -387,7 +387,8 @@ public static partial class ShopReader
             f.Whole("clamps", 1, 1000),
             f.Whole("clamps_per_piece", 1, 100) ?? usual.ClampsPerPiece,
             f.Length("line") ?? usual.Line,
-            cure is { } c ? c / 60 : usual.CureHours) { IsSaid = pot is not null };
+            cure is { } c ? c / 60 : usual.CureHours)
+        { IsSaid = pot is not null };
     }
 
     private static HardnessTester? ReadTester(Fields f)

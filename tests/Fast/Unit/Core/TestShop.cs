@@ -26,7 +26,8 @@ internal static class TestShop
         new Quenchant("medium oil", 15),
         [new Printer("office printer", "a4", null, Mm(5), 100, 100)],
         Mm(5),
-        Mm(3)) { KnownHandles = Inputs.HandleList.BuiltIn.All };
+        Mm(3))
+    { KnownHandles = Inputs.HandleList.BuiltIn.All };
 
     public static Steel Steel { get; } = new("80CrV2", [], "carbon steel", new Sourced<Density>(Density.OfGramsPerCm3(7.85), SourceTag.FromMemory), null, null, []);
 
