@@ -21,18 +21,18 @@ public sealed class BalanceJourney(Chromium chromium, DeskOnScratch desk) : Jour
         await target.PressAsync("Tab");
         await page.GetByText("balance 10.00 mm").First.WaitForAsync();
 
-        // the tang alone: 2.84 to 10 mm at 6.08 mm a mm is 1.2 mm off by the slope, a little less on the solid
+        // the tang alone: 2.20 to 10 mm at 6.18 mm a mm is 1.26 mm off by the slope, a little less on the solid
         var tang = page.GetByRole(AriaRole.Listitem).Filter(new() { Has = page.GetByText("tang thickness at the butt, now 2.50 mm") });
-        await tang.GetByText("1.41 mm (0.055 in)", new() { Exact = true }).WaitForAsync();
-        await tang.GetByText("[tang_taper] starts = 206, thickness = 1.41").WaitForAsync();
+        await tang.GetByText("1.33 mm (0.053 in)", new() { Exact = true }).WaitForAsync();
+        await tang.GetByText("[tang_taper] starts = 206, thickness = 1.33").WaitForAsync();
 
         var moved = page.GetByRole(AriaRole.Listitem).Filter(new() { HasText = "each scale, pins with it: 8.00 mm" });
         await moved.WaitForAsync();
 
-        // 172 g · 12.84 mm / 120 mm to the butt, as the plan writes it
+        // 174 g · 12.20 mm / 120 mm to the butt, as the plan writes it
         await target.FillAsync("-10");
         await target.PressAsync("Tab");
-        await page.GetByText("mass = \"18.4 g\", at x 330").WaitForAsync();
+        await page.GetByText("mass = \"17.7 g\", at x 330").WaitForAsync();
         await target.FillAsync("10");
         await target.PressAsync("Tab");
         await moved.WaitForAsync();

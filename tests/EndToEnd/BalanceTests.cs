@@ -19,7 +19,8 @@ public sealed class BalanceTests : IDisposable
         var lever = json.RootElement.GetProperty("levers")[0];
         Assert.True(lever.GetProperty("reaches").GetBoolean());
         var butt = lever.GetProperty("value").GetDouble();
-        Assert.InRange(butt, 1.35, 1.55);
+        // 1.5 in the worked example, which leaves the glue out
+        Assert.InRange(butt, 1.25, 1.5);
         var text = System.IO.File.ReadAllText(plan).Replace("# [tang_taper]\n# starts = 206\n# thickness = 1.5", FormattableString.Invariant($"[tang_taper]\nstarts = 206\nthickness = {butt:F4}"), StringComparison.Ordinal);
         var tapered = _scratch.Put("tapered.plan.toml", text);
         using var figures = JsonDocument.Parse(ProgramRun.Of(_scratch.Folder, "balance", tapered, "--json").Out);

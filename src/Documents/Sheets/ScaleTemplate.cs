@@ -59,7 +59,7 @@ public static class ScaleTemplate
 
         Grain(p, shape, Add);
         var box = outline.Bounds;
-        Label("front end", shape.Outline.Front.At(0.5), 3, 2.5);
+        Label("front", shape.Outline.Front.At(0.5).Toward(box.Centre, Math.Min(0.3, 7 / box.Width)), 0, 2.5);
         labels.Add(new PlanLabel($"dashed outside: saw line, {FigureText.Size(Length.OfMm(ScaleBlank.RoomMm), units)} off{(p.Under.Any(u => !u.IsDrilled) ? "; struck-through circles: no pin, do not drill" : "")}{(shape.Plan.Section == HandleSection.Octagon ? "; dashed inside: facet line" : "")}", map.Map(new Point(box.Centre.X, isBack ? box.MaxY : box.MinY)), 4, 2.5));
         return new TrueScaleShape(name, strokes.ToImmutable(), labels.ToImmutable());
     }

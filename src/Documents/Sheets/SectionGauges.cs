@@ -10,7 +10,7 @@ public static class SectionGauges
     /// <summary>Its key.</summary>
     public const string Key = "gauges";
 
-    private const double BesideMm = 14, OverMm = 24;
+    private const double BesideMm = 14, OverMm = 34;
 
     /// <summary>Draws its sheets; none without scales.</summary>
     public static ImmutableArray<Sheet> Draw(SheetRequest request)
