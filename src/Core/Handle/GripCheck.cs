@@ -82,7 +82,7 @@ public sealed record GripCheck(
             cuts.MinBy(c => c.Girth.Mm)!,
             cuts.MaxBy(c => c.Girth.Mm)!,
             Length.OfMm(middle - Math.Min(cuts[0].Width.Mm, cuts[^1].Width.Mm)),
-            ToEdge(r, cuts[0], along),
+            ToEdge(r, shape, from, along),
             Knuckles(r, from, along, length),
             shape is not null ? Round(shape) : cord is not null ? cord.Diameter * 0.5 : r.Plan.BrokenEdges?.Outline,
             shape is null && cord is null);
@@ -90,12 +90,12 @@ public sealed record GripCheck(
 
     private static Length? Round(ScaleShape shape) => shape.Plan.Section == HandleSection.Slab ? Length.OfMm(shape.LegMm) : null;
 
-    // from the nearer of the two sides of the front
-    private static Length? ToEdge(Results r, HandleCut front, Point along)
+    // from the nearest of both ends and the middle of the very front
+    private static Length? ToEdge(Results r, ScaleShape? shape, Point from, Point along)
     {
         if (EdgeSpan.Of(r.Plan, r.Piece) is not { } edge) return null;
-        var half = along.Left * (0.5 * front.Height.Mm);
-        return Length.OfMm(Math.Min(Nearest.Distance(edge.Path, front.At + half), Nearest.Distance(edge.Path, front.At - half)));
+        Point[] front = shape is { Outline.Front: var f } ? [f.Start, f.At(0.5), f.End] : HandleCuts.Across(r.Piece.Outer, from, along) is var (low, high) ? [from + (along.Left * low), from, from + (along.Left * high)] : [from];
+        return Length.OfMm(front.Min(p => Nearest.Distance(edge.Path, p)));
     }
 
     // where the edge runs the way of the handle: how far the handle's underside lies above the line of the edge's heel

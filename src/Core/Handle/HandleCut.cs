@@ -71,6 +71,13 @@ public static class HandleCuts
         return r.Plan.Grip is { } grip ? (grip.From, (grip.To - grip.From).Unit, grip.From.To(grip.To)) : null;
     }
 
+    /// <summary>The stretch of a loop under a line square to the way, nearest to a point, mm from it; null when there is none.</summary>
+    internal static (double Low, double High)? Across(Path loop, Point at, Point along)
+    {
+        var rays = new RayHits(loop.Segments);
+        return Stretch(rays, new RayHit[rays.MostHits], at, along.Left, loop.Bounds.Width + loop.Bounds.Height);
+    }
+
     private static (double Low, double High)? Stretch(RayHits rays, RayHit[] hits, Point at, Point across, double far)
     {
         var n = rays.Along(at, across, -far, far, hits);

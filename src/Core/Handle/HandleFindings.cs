@@ -90,10 +90,10 @@ public static class HandleFindings
                 "scales",
                 null,
                 $"{w.Wood.Name} fitted at {Shown.Trimmed(from.Value, 1)} % and used at {Shown.Trimmed(to.Value, 1)} %: the {(side.Value.Mm < 0 ? "steel" : "wood")} will stand proud {Shown.Both(step)} at each edge.",
-                Shown.Both(step),
+                $"{Shown.Both(step)}, between {Shown.Both(Length.OfMm(Math.Min(Math.Abs(side.Low.Mm), Math.Abs(side.High.Mm))))} and {Shown.Both(Length.OfMm(Math.Max(Math.Abs(side.Low.Mm), Math.Abs(side.High.Mm))))}{(side.OutsideRange.Length > 0 ? "; " + side.OutsideRange : "")}",
                 $"{Shown.Both(Length.OfMm(WoodChange.FeltMm))}, which a finger begins to feel (common practice)",
                 side.SourceKey,
-                $"bring the wood to {Shown.Trimmed(to.Value, 0)} to {Shown.Trimmed(to.Value + 1, 0)} % before it is fitted");
+                to.Value > WoodChange.WetForGluePercent ? "no wetter than the glue's maker allows: seal it, or use wood steeped in resin or a laminate" : $"bring the wood to {Shown.Number(Math.Round(to.Value), 0)} to {Shown.Number(Math.Round(to.Value) + 1, 0)} % before it is fitted");
         }
     }
 

@@ -15,6 +15,9 @@ public sealed record HandleWanted(int Pieces, BlockSize? Board);
 /// <param name="Boards">How many such boards the batch takes; null without one, or when nothing comes out of it.</param>
 public sealed record ScaleBlank(BlockSize Size, Length Kerf, BlankYield? Yield, int? Boards)
 {
+    /// <summary>Whether pairs of the board asked about lie one on the other in it.</summary>
+    public bool IsBookMatched { get; init; }
+
     /// <summary>What a blank is longer and wider than the scale, on each side; common practice.</summary>
     public const double RoomMm = 3;
 
@@ -103,11 +106,16 @@ public sealed record HandlePlan(
         var along = r.Plan.Grip is { } g ? (g.To - g.From).Unit : new Point(1, 0);
         var box = shape.Outline.Path.Transformed(Transform.Turn(-Math.Atan2(along.Y, along.X))).Bounds;
         var size = new BlockSize(Length.OfMm(box.Width + (2 * ScaleBlank.RoomMm)), Length.OfMm(box.Height + (2 * ScaleBlank.RoomMm)), BoardOf(shape));
-        var kerf = r.Shop.SawsAreAssumed || r.Shop.Saws.IsEmpty ? Length.OfMm(UsualKerfMm) : Length.OfMm(r.Shop.Saws.Min(s => s.Kerf.Mm));
+        var kerf = r.Shop.SawsAreAssumed || r.Shop.Saws.IsEmpty ? Length.OfMm(UsualKerfMm) : Length.OfMm(r.Shop.Saws.Max(s => s.Kerf.Mm));
         if (wanted.Board is not { } board) return new ScaleBlank(size, kerf, null, null);
-        var isWood = HandleMaterials.Of(r.Plan, r.Shop).Front is { Kind: HandleKind.Wood };
-        var yield = ScaleBlanks.Of(board, size, kerf, Length.Zero, bookMatched: isWood && board.Thick.Mm >= (2 * size.Thick.Mm) + kerf.Mm);
-        return new ScaleBlank(size, kerf, yield, yield.Pairs > 0 ? ((wanted.Pieces - 1) / yield.Pairs) + 1 : null);
+        var made = HandleMaterials.Of(r.Plan, r.Shop);
+        var alike = made.Front == made.Back;
+        var book = alike && made.Front is { Kind: HandleKind.Wood } && board.Thick.Mm >= (2 * size.Thick.Mm) + kerf.Mm;
+        var yield = ScaleBlanks.Of(board, size, kerf, Length.Zero, book);
+
+        // one board of each material when the two sides differ
+        var pieces = alike ? yield.Pairs : yield.Blanks;
+        return new ScaleBlank(size, kerf, yield, pieces > 0 ? ((wanted.Pieces - 1) / pieces) + 1 : null) { IsBookMatched = book && yield.Pairs > 0 };
     }
 
     private static IEnumerable<HeatGrowth> Growth(HandleMaterials made, ScaleShape shape)

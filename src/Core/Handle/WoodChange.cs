@@ -29,6 +29,9 @@ public sealed record WoodChange(
     /// <summary>A step that a fingertip feels, mm; common practice 0.05.</summary>
     public const double FeltMm = 0.05;
 
+    /// <summary>Wood damper than this glues badly with common epoxy, per cent; common practice.</summary>
+    public const double WetForGluePercent = 12;
+
     /// <summary>Temperature of air that is not said, °C.</summary>
     public const double UsualAirC = 21;
 
@@ -64,7 +67,7 @@ public sealed record WoodChange(
             if (wood is not { Kind: HandleKind.Wood, Movement: { } m } || Way(m, scales.Grain) is not var (coefficient, along)) return;
             var from = scales.MoisturePercent is { } metered ? Known(metered) : Moisture(r.Shop.Air);
             var to = Moisture(r.Plan.UserAir);
-            var change = from is { } a && to is { } b ? WoodMovement.Of(across, coefficient.Value, a.Value, b.Value) with { SourceKey = coefficient.SourceKey } : null;
+            var change = from is { } a && to is { } b ? Between(across, coefficient, a, b) : null;
             changes.Add(new WoodChange(wood, faces, across, coefficient.Value, along, scales.Grain != WoodGrain.Unknown, from, scales.MoisturePercent is not null, to, change));
         }
     }
@@ -76,6 +79,15 @@ public sealed record WoodChange(
         { HumidityPercent: { } humidity } => EquilibriumMoisture.Of(air.Temperature ?? Temperature.OfCelsius(UsualAirC), humidity),
         _ => null,
     };
+
+    // the bands of both moistures and of the wood together, at their worst
+    private static Estimate<Length> Between(Length across, Sourced<double> coefficient, Estimate<double> from, Estimate<double> to)
+    {
+        var middle = WoodMovement.Of(across, coefficient.Value, from.Value, to.Value);
+        Estimate<Length>[] ends = [middle, WoodMovement.Of(across, coefficient.Value, from.High, to.Low), WoodMovement.Of(across, coefficient.Value, from.Low, to.High)];
+        var outside = string.Join("; ", new[] { middle.OutsideRange, from.OutsideRange, to.OutsideRange }.Where(t => t.Length > 0).Distinct());
+        return new Estimate<Length>(middle.Value, Length.OfMm(ends.Min(e => e.Low.Mm)), Length.OfMm(ends.Max(e => e.High.Mm)), coefficient.SourceKey, outside);
+    }
 
     private static Estimate<double> Known(double percent) => new(percent, percent, percent, "measured");
 

@@ -34,7 +34,7 @@ public sealed record ExposureLimit(string Key, string Agent, string Unit, SetLim
         get
         {
             var set = new[] { ("OSHA", Osha), ("NIOSH", Niosh), ("ACGIH", Acgih) }.Where(l => l.Item2.Words.Length > 0).Select(l => $"{l.Item1} {l.Item2.Words}");
-            return $"{Agent}: {string.Join(", ", set)} {Unit}; {LocalRulesFirst}";
+            return $"{Agent}: {string.Join(", ", set)} {Unit}{(Note.Length > 0 ? "; " + Note : "")}; {LocalRulesFirst}";
         }
     }
 

@@ -82,7 +82,7 @@ public sealed record HandleMaterial(string Name, ImmutableArray<string> OtherNam
     /// <summary>How it moves with moisture; null when it does not or is not known.</summary>
     public WoodMovementCoefficients? Movement { get; init; }
 
-    /// <summary>Shear strength: yield as the least, ultimate as the greatest.</summary>
+    /// <summary>Shear strength, least and greatest: yield and ultimate where both are known, else the one that is.</summary>
     public Sourced<StrengthBand>? ShearMPa { get; init; }
 
     /// <summary>Water a sheet takes up in 24 h, mass per cent.</summary>

@@ -7,7 +7,7 @@ namespace Tangwright.Core;
 /// The inner faces lie T apart, so the inner radius is T/2 and that of the middle of a material of thickness s is (T + s)/2.
 /// The line that keeps its length is taken in the middle. Wet leather is pressed together on the inside, which puts it a little further in: common practice cuts as here and trims the edges after gluing.
 /// </remarks>
-[Formula("Material a fold about the spine takes, mm", "circle-arc", "Material folded tight round a plate with even inner radius; line of unchanged length in the middle of the material")]
+[Formula("Material a fold about the spine takes, mm", "circle-arc", "Round spine, inner radius half the plate; about a square spine it is looser than the tightest fold, T + πs/2, by 0.57 T; line of unchanged length in the middle of the material")]
 public static class FoldAllowance
 {
     /// <summary>π/2 (T + s).</summary>

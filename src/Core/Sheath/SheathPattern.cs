@@ -95,7 +95,7 @@ public sealed record SheathPattern
             WeltLayers = layers,
             Loop = loop,
             Area = Area.OfMm2(((isFolded ? 1 : 2) * AreaMm2(cut)) + (layers * AreaMm2(welt)) + (loop is { } l ? l.Long.Mm * l.Wide.Mm : 0)),
-            Thread = isLeather ? SheathRules.ThreadPerSeam * stitches.Length : Length.Zero,
+            Thread = isLeather ? SheathRules.Thread(stitches.Length, stitches.Pitch, material * (2 + layers)) : Length.Zero,
         };
     }
 

@@ -47,8 +47,15 @@ public static class SheathRules
     /// <summary>How much wider than the mouth the blade may be inside, mm; leather and sheet give that much.</summary>
     public const double GivesMm = 0.5;
 
-    /// <summary>Thread by hand, times the length of the seam.</summary>
-    public const double ThreadPerSeam = 6;
+    /// <summary>Thread for needle tails and back stitches, mm.</summary>
+    public const double ThreadSpareMm = 500;
+
+    /// <summary>Thread of a seam sewn by hand with two needles: each passes through all layers and lies along the face at every stitch, 2 (p + t) a stitch.</summary>
+    /// <param name="seam">Length of the seam.</param>
+    /// <param name="pitch">Stitch to stitch.</param>
+    /// <param name="through">Thickness of all layers together.</param>
+    public static Length Thread(Length seam, Length pitch, Length through)
+        => Length.OfMm((2 * seam.Mm * (pitch.Mm + through.Mm) / pitch.Mm) + ThreadSpareMm);
 
     /// <summary>Width of the strip of a belt loop, mm.</summary>
     public const double LoopWidthMm = 30;

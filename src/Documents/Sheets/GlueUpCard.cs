@@ -36,7 +36,7 @@ public static class GlueUpCard
         foreach (var line in before) yield return Ticked(line, width);
         yield return CardRows.Said("Mixes");
         foreach (var line in HandleWords.Glue(g, units)) yield return CardRows.Line(char.ToUpperInvariant(line[0]) + line[1..] + ".", width, size: CardRows.NoteMm);
-        yield return Mixes(g);
+        foreach (var row in Mixes(g)) yield return row;
         yield return CardRows.Said("Order for each piece");
         string[] order =
         [
@@ -55,26 +55,30 @@ public static class GlueUpCard
         canvas.Wrapped(text, new Point(box.MinX + 10, box.MaxY - 0.4), width - 11);
     });
 
-    private static FlowRow Mixes(GlueUp g)
+    private static IEnumerable<FlowRow> Mixes(GlueUp g)
     {
         string[] heads = ["mix", "pieces", "mix, ml (g)", "mixed at", $"last clamp by, {Shown.Number(g.Shop.PotLifeMinutes * GlueBatches.UsedShare, 0)} min", $"clamps off, {Shown.Trimmed(g.Shop.CureHours, 1)} h later"];
-        double[] share = [0, 0.08, 0.28, 0.45, 0.6, 0.8];
-        return new FlowRow(7 + (Math.Max(1, g.Batches.Mixes) * RowMm) + 3, (canvas, box) =>
+        double[] share = [0, 0.08, 0.28, 0.45, 0.6, 0.8, 1];
+        double X(Box box, int i) => box.MinX + (share[i] * box.Width);
+        var head = new FlowRow(7, (canvas, box) =>
         {
-            double X(int i) => box.MinX + ((i < share.Length ? share[i] : 1) * box.Width);
-            for (var i = 0; i < heads.Length; i++) canvas.Fitted(heads[i], new Point(X(i), box.MaxY - 5.5), X(i + 1) - X(i) - 1, Canvas.SmallMm);
-            var next = 1;
-            for (var k = 0; k < g.Batches.Mixes; k++)
-            {
-                var y = box.MaxY - 7 - ((k + 1) * RowMm);
-                var n = g.Batches.PiecesEach[k];
-                canvas.Text($"{k + 1}", new Point(X(0), y + 2.6), Canvas.LargeMm, bold: true);
-                canvas.Fitted(n == 1 ? $"{next}" : $"{next} to {next + n - 1}", new Point(X(1), y + 2.6), X(2) - X(1) - 2, Canvas.LargeMm, bold: true);
-                canvas.Fitted($"{Shown.Number(n * g.Each.ToMix.Mm3 / 1000, 1)} ({Shown.Number(n * g.Each.MassToMix.Grams, 1)} g)", new Point(X(2), y + 2.6), X(3) - X(2) - 2);
-                for (var i = 3; i < heads.Length; i++) canvas.Line(new Point(X(i), y + 1), new Point(X(i + 1) - 2, y + 1), new Pen(0.18));
-                canvas.Line(new Point(box.MinX, y), new Point(box.MaxX, y), new Pen(0.18));
-                next += n;
-            }
+            for (var i = 0; i < heads.Length; i++) canvas.Fitted(heads[i], new Point(X(box, i), box.MaxY - 5.5), X(box, i + 1) - X(box, i) - 1, Canvas.SmallMm);
         });
+        yield return head;
+        var next = 1;
+        for (var k = 0; k < g.Batches.Mixes; k++)
+        {
+            var (number, from, n) = (k + 1, next, g.Batches.PiecesEach[k]);
+            next += n;
+            yield return new FlowRow(RowMm, (canvas, box) =>
+            {
+                var y = box.MinY;
+                canvas.Text($"{number}", new Point(X(box, 0), y + 2.6), Canvas.LargeMm, bold: true);
+                canvas.Fitted(n == 1 ? $"{from}" : $"{from} to {from + n - 1}", new Point(X(box, 1), y + 2.6), X(box, 2) - X(box, 1) - 2, Canvas.LargeMm, bold: true);
+                canvas.Fitted($"{Shown.Number(n * g.Each.ToMix.Mm3 / 1000, 1)} ({Shown.Number(n * g.Each.MassToMix.Grams, 1)} g)", new Point(X(box, 2), y + 2.6), X(box, 3) - X(box, 2) - 2);
+                for (var i = 3; i < heads.Length; i++) canvas.Line(new Point(X(box, i), y + 1), new Point(X(box, i + 1) - 2, y + 1), new Pen(0.18));
+                canvas.Line(new Point(box.MinX, y), new Point(box.MaxX, y), new Pen(0.18));
+            }) { Again = head };
+        }
     }
 }

@@ -42,7 +42,7 @@ public static class HandleCard
         {
             yield return CardRows.Said("Facets");
             yield return CardRows.Line($"Scribe {FigureText.Size(Length.OfMm(shape.LegMm), units)} in from every long edge, on the face and on the side; saw or grind from line to line: eight sides.", width);
-            yield return CardRows.Line($"To sixteen: {FigureText.Size(Length.OfMm(OctagonLeg.FromOctagonMm(shape.LegMm * Math.Sqrt(2))), units)} to both sides of each new edge. Left and right cut for cut, so that they stay alike.", width);
+            yield return CardRows.Line($"To sixteen: {FigureText.Size(Length.OfMm(OctagonLeg.FromOctagonMm(shape.LegMm * Math.Sqrt(2))), units)} to both sides of each new edge, where the facets are alike; a wide flat stays wider. Left and right cut for cut, so that they stay alike.", width);
         }
 
         if (!p.Wood.IsEmpty)

@@ -71,7 +71,7 @@ public static class RodList
         canvas.Frame4(frame, new Pen(0.25, LineKind.Dashed));
         var room = frame.Width - 6;
         canvas.Fitted($"Moisture tag: {w.Wood.Name}", new Point(frame.MinX + 3, frame.MaxY - 7), room, Canvas.LargeMm, bold: true);
-        canvas.Fitted(w.ToPercent is { } to ? $"wanted before fitting: {Shown.Trimmed(to.Value, 0)} to {Shown.Trimmed(to.Value + 1, 0)} %" : "wanted before fitting: ________ %", new Point(frame.MinX + 3, frame.MaxY - 13), room);
+        canvas.Fitted(w.ToPercent is { } to ? $"wanted before fitting: {HandleWords.Wanted(to.Value)}" : "wanted before fitting: ________ %", new Point(frame.MinX + 3, frame.MaxY - 13), room);
         canvas.Fitted("date ____________  weight ________  meter ______ %", new Point(frame.MinX + 3, frame.MaxY - 19.5), room);
         canvas.Fitted("date ____________  weight ________  meter ______ %", new Point(frame.MinX + 3, frame.MaxY - 26), room);
     });

@@ -36,7 +36,7 @@ public static class ScaleTemplate
         var outline = shape.Outline.Path;
         Add(outline, Pen.Template);
         if (OffsetLoop.Of(outline, ScaleBlank.RoomMm).Path is { } saw) Add(saw, Dashed);
-        if (shape.Plan.Section == HandleSection.Octagon && OffsetLoop.Of(outline, -shape.LegMm).Path is { } facet) Add(facet, Dashed);
+        if (shape.Plan.Section == HandleSection.Octagon) foreach (var run in Facets(shape)) Add(run, Dashed);
         foreach (var u in p.Under)
         {
             var at = u.Hole.MadeAt;
@@ -80,6 +80,28 @@ public static class ScaleTemplate
         {
             add(Straight(tip, tip + (back * 3) + (back.Left * 1.2)), Thin);
             add(Straight(tip, tip + (back * 3) - (back.Left * 1.2)), Thin);
+        }
+    }
+
+    // a line the leg in from the long edges, not from the ends that a line cuts
+    private static IEnumerable<Path> Facets(ScaleShape shape)
+    {
+        foreach (var side in shape.Outline.Sides)
+        {
+            var run = new List<Point>();
+            foreach (var s in side.Segments)
+            {
+                var steps = Math.Clamp((int)Math.Ceiling(s.Length), 1, 500);
+                for (var i = 0; i <= steps; i++)
+                {
+                    var t = (double)i / steps;
+                    var p = s.At(t) + (s.Tangent(t).Unit.Left * shape.LegMm);
+                    var off = shape.Outline.Sides.Min(x => Nearest.Distance(x, p));
+                    if (Inside.Of(shape.Outline.Path, p) && off > shape.LegMm - 0.01 && (run.Count == 0 || run[^1].To(p) > 1e-6)) run.Add(p);
+                }
+            }
+
+            if (run.Count > 1) yield return new Path([.. run.Zip(run.Skip(1), (a, b) => (Segment)new Line(a, b))], closed: false);
         }
     }
 

@@ -33,7 +33,7 @@ public static class SectionGauges
                 new Line(new Point(a + BesideMm, 0), half.Start),
             ],
             closed: true);
-        string Size(Length l) => units switch { UnitsShown.Mm => Shown.Number(l.Mm, 1) + " mm", UnitsShown.Inch => Shown.Number(l.Inches, 2) + " in", _ => $"{Shown.Number(l.Mm, 1)} mm ({Shown.Number(l.Inches, 2)} in)" };
+        string Size(Length l) => units switch { UnitsShown.Mm => Shown.Number(l.Mm, 1) + " mm", UnitsShown.Inch => Shown.Number(l.Inches, 3) + " in", _ => $"{Shown.Number(l.Mm, 1)} mm ({Shown.Number(l.Inches, 3)} in)" };
         return new TrueScaleShape(
             $"gauge {number}",
             [new PlanStroke(card, Pen.Template)],

@@ -104,14 +104,16 @@ public static class HandleWords
         var what = Math.Abs(change.Value.Mm) < 0.005
             ? $"From {now} to {then} it does not move to speak of."
             : $"From {now} to {then} it {(shrinks ? "shrinks" : "grows")} {Fine(Abs(change.Value), units)} ({Fine(Length.Min(Abs(change.Low), Abs(change.High)), units)} to {Fine(Length.Max(Abs(change.Low), Abs(change.High)), units)}): the {(shrinks ? "steel will stand proud" : "wood will stand proud of the steel")} {Fine(Abs(side.Value), units)} at each edge{(w.IsFelt ? ", which a fingertip feels" : ", which no finger feels")}.";
-        var advice = w.IsFelt ? $"Bring the wood to {Shown.Trimmed(to.Value, 0)} to {Shown.Trimmed(to.Value + 1, 0)} % before it is fitted: weeks in air of that kind, weighed until it no longer changes. Or use wood steeped in resin, or a laminate." : "";
-        var flag = change.OutsideRange.Length > 0 ? $"Moisture outside 6 to 14 %: the figure is rough." : "";
+        var advice = !w.IsFelt ? "" : to.Value > WoodChange.WetForGluePercent
+            ? $"Wood as damp as that glues badly: fit it no wetter than the glue's maker allows, seal it all round, or use wood steeped in resin or a laminate."
+            : $"Bring the wood to {Wanted(to.Value)} before it is fitted: weeks in air of that kind, weighed until it no longer changes. Or use wood steeped in resin, or a laminate.";
+        var flag = change.OutsideRange.Length > 0 ? char.ToUpperInvariant(change.OutsideRange[0]) + change.OutsideRange[1..] + "." : "";
         return [.. new[] { each + ".", what, advice, flag }.Where(t => t.Length > 0)];
     }
 
     /// <summary>What heat does.</summary>
     public static string Heat(HeatGrowth h, UnitsShown units)
-        => $"{h.Faces}: {Shown.Number(h.DifferenceC, 0)} °C ({Shown.Number(h.DifferenceC * 1.8, 0)} °F) hotter, as in washing water, {(h.More.Mm < 0 ? "they grow less than the steel by" : "they grow more than the steel by")} {Fine(Abs(h.More), units)} over their length{(Math.Abs(h.More.Mm) < 0.1 ? ": the glue bears that" : "")}. Room-cured epoxy softens at 50 to 60 °C (120 to 140 °F, from memory): no dishwasher.";
+        => $"{h.Faces}: {Shown.Number(h.DifferenceC, 0)} °C ({Shown.Number(h.DifferenceC * 1.8, 0)} °F) hotter, as in washing water, {(h.More.Mm < 0 ? "they grow less than the steel by" : "they grow more than the steel by")} {Fine(Abs(h.More), units)} over their length. Room-cured epoxy softens at 50 to 60 °C (120 to 140 °F, from memory): no dishwasher.";
 
     /// <summary>Blank of a scale.</summary>
     public static string Blank(ScaleBlank b, UnitsShown units)
@@ -127,7 +129,8 @@ public static class HandleWords
         [
             $"{size}: {y.Blanks} blanks, {y.Pairs} {(y.Pairs == 1 ? "pair" : "pairs")}{(y.Singles > 0 ? $", {y.Singles} without a mate" : "")}, {Shown.Number(100 * y.YieldShare, 0)} % of the board; saw cut {FigureText.Size(b.Kerf, units)}.{(b.Boards is > 1 ? $" {p.Wanted.Pieces} pieces take {b.Boards} such boards." : "")}",
             .. y.Cuts.Select(c => $"saw {Way(c.Way)} at {string.Join(", ", c.At.Take(12).Select(at => units == UnitsShown.Inch ? Shown.Inch(at) : Shown.Trimmed(at.Mm, 1)))}{(units == UnitsShown.Inch ? "" : " mm")}: pieces of {Size(c.Each, units)}{(c.OnEachOf > 1 ? $", on each of {c.OnEachOf}" : "")}"),
-            .. p.Made.Front is { Kind: HandleKind.Wood } && y.Cuts.Any(c => c.Way == BlankCutWay.ToThickness) ? ["The two of a pair lie one on the other in the board: mark both before they part, open them like a book, plane only the outer faces."] : (ImmutableArray<string>)[],
+            .. b.IsBookMatched ? ["The two of a pair lie one on the other in the board: mark both before they part, open them like a book, plane only the outer faces."] : (ImmutableArray<string>)[],
+            .. y.Cuts.Any(c => c.Way == BlankCutWay.ToThickness) ? ["Caution: a short blank sawn through its thickness is one of the worst cuts for a hand. Saw the long board through first where it can be, then to length; else a jig or push block, never held by hand. No planing machine for short or thin pieces."] : (ImmutableArray<string>)[],
         ];
     }
 
@@ -142,7 +145,7 @@ public static class HandleWords
             g.Batches.IsPossible
                 ? $"{g.Pieces} {(g.Pieces == 1 ? "piece" : "pieces")}: {g.Batches.Mixes} {(g.Batches.Mixes == 1 ? "mix" : "mixes")} of {string.Join(" + ", g.Batches.PiecesEach)}{(limit.Length > 0 ? $"; {limit}" : "")}{(g.Batches.WaitsForClamps is > 0 and var waits ? $"; {(waits == 1 ? "once" : $"{waits} times")} wait for the cure until clamps are free" : "")}"
                 : "not one piece can be glued before the glue sets: a slower glue, or fewer minutes a piece",
-            g.Shop.IsSaid ? $"pot life {Shown.Trimmed(g.Shop.PotLifeMinutes, 0)} min, {Shown.Trimmed(g.Shop.PieceMinutes, 1)} min a piece, cures {Shown.Trimmed(g.Shop.CureHours, 1)} h" : $"the shop does not say how it glues ([gluing]): a pot life of {Shown.Trimmed(g.Shop.PotLifeMinutes, 0)} min, {Shown.Trimmed(g.Shop.PieceMinutes, 1)} min a piece and {Shown.Trimmed(g.Shop.CureHours, 0)} h to cure are assumed",
+            g.Shop.IsSaid ? $"pot life {Shown.Trimmed(g.Shop.PotLifeMinutes, 0)} min, {Shown.Trimmed(g.Shop.PieceMinutes, 1)} min a piece, glue line {FigureText.Size(g.Shop.Line, units)}{Thick(g.Shop)}, cures {Shown.Trimmed(g.Shop.CureHours, 1)} h" : $"the shop does not say how it glues ([gluing]): a pot life of {Shown.Trimmed(g.Shop.PotLifeMinutes, 0)} min, {Shown.Trimmed(g.Shop.PieceMinutes, 1)} min a piece, a glue line of {FigureText.Size(g.Shop.Line, units)} and {Shown.Trimmed(g.Shop.CureHours, 0)} h to cure are assumed",
         ];
     }
 
@@ -151,7 +154,7 @@ public static class HandleWords
     {
         var bond = $"glue {Kilo(g.Bond.Low)} to {Kilo(g.Bond.High)} kN in shear, next to nothing against peel";
         return g.Pins is var (low, high)
-            ? $"{bond}; pins {(low == high ? Kilo(low) : $"{Kilo(low)} to {Kilo(high)}")} kN in double shear. {(low.Newtons < g.Bond.Low.Newtons ? "In shear the glue holds more; the pins are there against peel, blows and wet." : "The pins hold more than the glue.")}"
+            ? $"{bond}; pins {(low == high ? Kilo(low) : $"{Kilo(low)} to {Kilo(high)}")} kN in double shear. {(high.Newtons < g.Bond.Low.Newtons ? "In shear the glue holds more" : low.Newtons > g.Bond.High.Newtons ? "The pins hold more than the glue" : "About alike")}, all pins loaded alike; wood round a pin crushes long before that. The pins are there against peel, blows and wet."
             : bond + ".";
     }
 
@@ -164,7 +167,7 @@ public static class HandleWords
     {
         var hands = g.IsSurvey
             ? $"hands {Size(g.SmallHand, units)} to {Size(g.LargeHand, units)} long, {Size(g.SmallBreadth, units)} to {Size(g.LargeBreadth, units)} broad: one woman in twenty has a smaller one, one man in twenty a larger (ANSUR II survey, 2012; lengths from memory)"
-            : $"the plan's own hand{(g.IsGloved ? ", gloved" : "")}: {Size(g.LargeHand, units)} long, {Size(g.LargeBreadth, units)} broad";
+            : $"the plan's own hand{(g.IsGloved ? ", gloved" : "")}: {(g.SmallHand == g.LargeHand ? $"{Size(g.LargeHand, units)} long" : "its length not said, so that of the survey's hands")}, {(g.SmallBreadth == g.LargeBreadth ? $"{Size(g.LargeBreadth, units)} broad" : "its breadth not said, so that of the survey's hands")}";
         var (small, large) = g.BestRound;
         var girths = $"girth {Girth(g.Least, units)} to {Girth(g.Most, units)}, as a round of {Size(g.Least.Round, units)} to {Size(g.Most.Round, units)}";
         var best = small == large ? Size(small, units) : $"{Size(small, units)} to {Size(large, units)}";
@@ -174,7 +177,7 @@ public static class HandleWords
             {
                 hands,
                 $"room for four fingers: the handle is {FigureText.Size(g.Room, units)} long; it suits hands up to {Size(g.LargestThatFits, units)} broad{(g.HasRoom ? "" : $", the largest wants {Size(g.LargeBreadth, units)}")} (10 mm more than the hand{(g.IsGloved ? ", 15 mm for the glove" : "")}: common practice)",
-                $"{girths}; hardest grip on a round of {best} (19.7 % of the hand's length, Kong and Lowe 2005){(g.Most.Round < small ? ": thinner, as knives for the fingertips are; it turns in the hand under a hard pull" : g.Least.Round > large ? ": thicker than any hand wants" : "")}",
+                $"{girths}; hardest grip on a round of {best} (19.7 % of the hand's length, Kong and Lowe 2005, tried on rounds of 25 to 50 mm (1 to 2 in); to go by the girth of other shapes is our reading){(g.Most.Round < small ? ": thinner, as knives for the fingertips are; it turns in the hand under a hard pull" : g.Least.Round > large ? ": thicker than any hand wants" : "")}",
                 $"width {(Math.Abs(g.Least.Width.Mm - g.Most.Width.Mm) < 0.05 ? "" : Size(Length.Min(g.Least.Width, g.Most.Width), units) + " to ")}{Size(Length.Max(g.Least.Width, g.Most.Width), units)}; palm swell {Size(g.Swell, units)} over the ends{(g.Swell.Mm < 1 ? ": none to speak of" : "")}",
                 g.EdgeAway is { } away ? $"first finger {Size(away, units)} from the edge{(away.Mm < GripCheck.LeastFromEdgeMm ? ": too near without a guard" : "")} (10 mm at least: common practice)" : "",
                 g.KnuckleRoom is { } k ? $"from the handle down to the level of the edge {Size(k, units)}{(k.Mm < GripCheck.KnucklesMm ? ": knuckles meet the board" : ": knuckles clear the board")} (20 mm: common practice)" : "",
@@ -201,13 +204,18 @@ public static class HandleWords
     /// <summary>"3.05 m (10.0 ft)".</summary>
     public static string Metres(Length l) => $"{Shown.Number(l.Mm / 1000, 2)} m ({Shown.Number(l.Inches / 12, 1)} ft)";
 
+    /// <summary>"7 to 8 %".</summary>
+    public static string Wanted(double percent) => $"{Shown.Number(Math.Round(percent), 0)} to {Shown.Number(Math.Round(percent) + 1, 0)} %";
+
+    private static string Thick(Gluing g) => g.Line > GlueAmount.ThickestLine ? " (thicker than the figures are for)" : "";
+
     private static string Girth(HandleCut c, UnitsShown units) => $"{Size(c.Girth, units)} at {Size(c.Station, units)}";
 
     private static string Size(Length l, UnitsShown units) => units switch
     {
         UnitsShown.Mm => Shown.Number(l.Mm, 1) + " mm",
-        UnitsShown.Inch => Shown.Number(l.Inches, 2) + " in",
-        _ => $"{Shown.Number(l.Mm, 1)} mm ({Shown.Number(l.Inches, 2)} in)",
+        UnitsShown.Inch => Shown.Number(l.Inches, 3) + " in",
+        _ => $"{Shown.Number(l.Mm, 1)} mm ({Shown.Number(l.Inches, 3)} in)",
     };
 
     private static string Fine(Length l, UnitsShown units) => BevelWords.Fine(l, units);

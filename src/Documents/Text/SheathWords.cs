@@ -28,7 +28,7 @@ public static class SheathWords
         if (p.IsFolded) lines.Add(new("Round the spine", Size(p.Fold)));
         lines.Add(new("Seam", $"{Size(SheathRules.Seam(p.Asked))} beyond the blade{(p.Trim is null ? "" : $", trimmed to {Size(SheathRules.Finished(p.Asked))}")}"));
         lines.Add(new(isLeather ? "Stitch holes" : "Rivets", Holes(p, units)));
-        if (isLeather) lines.Add(new("Thread", $"{Metres(p.Thread)}, {Shown.Number(SheathRules.ThreadPerSeam, 0)} times the seam, sewn by hand with two needles"));
+        if (isLeather) lines.Add(new("Thread", $"{Metres(p.Thread)}, two needles, ends and back stitches in it"));
         if (p.Loop is { } loop) lines.Add(new("Belt loop", $"strip {Size(loop.Long)} x {Size(loop.Wide)}"));
         lines.Add(new("Material", $"{Shown.Number(p.Area.Mm2 / 10000, 1)} dm² ({Shown.Number(p.Area.Mm2 / 92903.04, 2)} ft²) without offcut"));
         return lines.ToImmutable();
@@ -52,7 +52,7 @@ public static class SheathWords
     /// <summary>How much of the handle goes in; empty when none does.</summary>
     public static string HandleIn(SheathPattern p, UnitsShown units)
         => p.Mouth.HandleIn.Mm <= 0 ? ""
-            : p.Mouth.IsHandleKnown ? $"{FigureText.Size(p.Mouth.HandleIn, units)} of the handle go in: {(p.IsFolded ? "the fold is made for its thickness" : "the sheets are pressed over it")}, and the sheath can grip it there."
+            : p.Mouth.IsHandleKnown ? $"{FigureText.Size(p.Mouth.HandleIn, units)} of the handle go in: {(p.IsFolded ? "the fold is made for it, so it is loose on the blade: form it down there" : "the sheets are pressed over it")}; the sheath can grip it there."
             : $"{FigureText.Size(p.Mouth.HandleIn, units)} of the handle go in, and the plan does not say how thick it is{(p.IsFolded ? ": the fold is made for the bare steel and will be too tight there" : "")}.";
 
     /// <summary>What holds the piece in.</summary>
@@ -65,7 +65,7 @@ public static class SheathWords
     public static string Caution(SheathKind kind)
         => "Tape the edge, and leave it taped while the sheath is fitted. " + (kind == SheathKind.Leather
             ? "Awl and knife go away from the hand. Dyes and glue with solvent: open window, no flame, gloves, by the maker's safety sheet."
-            : "Hot sheet burns the skin and gives off fumes: heat gloves, open window, and no hotter than its maker's sheet says; most such sheet softens at about 135 to 170 °C (275 to 340 °F).")
+            : "Hot sheet burns the skin and gives off fumes: heat gloves, open window, and no hotter than its maker's sheet says; most such sheet softens at about 135 to 170 °C (275 to 340 °F). That heat loosens handle glue, which softens at 50 to 60 °C (120 to 140 °F, from memory): wrap the handle, press briefly, or end the sheath before it.")
             + " Carry and keep it as local rules say.";
 
     /// <summary>What is done, in order.</summary>
@@ -92,7 +92,7 @@ public static class SheathWords
 
     /// <summary>The edge guard.</summary>
     public static string Guard(EdgeGuard g, UnitsShown units)
-        => $"Strip {FigureText.Size(g.Long, units, brief: true)} x {FigureText.Size(g.Wide, units, brief: true)} of {FigureText.Size(g.Material, units, brief: true)} sheet or thick card, folded along its middle over the edge";
+        => $"Strip {FigureText.Size(g.Long, units, brief: true)} x {FigureText.Size(g.Wide, units, brief: true)} of {FigureText.Size(g.Material, units, brief: true)} sheet, folded over the taped edge, a strip glued in the fold as stop";
 
     /// <summary>All lines of a sheath for the command line.</summary>
     public static ImmutableArray<string> Lines(SheathPattern p, UnitsShown units)

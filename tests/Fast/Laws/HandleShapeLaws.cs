@@ -35,7 +35,7 @@ public class HandleShapeLaws
         Assert.Equal(x1 / sum, solid.Centroid.X, 0.3);
     }
 
-    /// <summary>A thicker scale has a greater girth and a flat one a greater than a bulged or eight-sided one of the same size; all lie between the ellipse inside and the box around.</summary>
+    /// <summary>A thicker scale has a greater girth; all lie between the ellipse inside and the box around, and a flat handle with small rounds has a greater one than a bulged one.</summary>
     [Fact]
     public void Girths_lie_between_ellipse_and_box()
     {
@@ -54,6 +54,47 @@ public class HandleShapeLaws
                 last = cut.Girth.Mm;
             }
         }
+    }
+
+    /// <summary>Rounded a little, a flat handle is longer round than a bulged one of the same size.</summary>
+    [Fact]
+    public void A_flat_handle_is_longer_round()
+    {
+        var r = ExamplePieces.Kitchen();
+        double Girth(HandleSection section)
+        {
+            var plan = r.Plan with { Scales = r.Plan.Scales! with { Section = section, Round = Mm(1) } };
+            return HandleCuts.Of(r with { Plan = plan }, ScaleShape.Of(plan), null)[2].Girth.Mm;
+        }
+
+        Assert.True(Girth(HandleSection.Slab) > Girth(HandleSection.Oval));
+        Assert.True(Girth(HandleSection.Slab) > Girth(HandleSection.Octagon));
+    }
+
+    /// <summary>The finger is as far from the edge as the front end is, however long the handle.</summary>
+    [Theory]
+    [InlineData(8)]
+    [InlineData(14)]
+    public void The_first_finger_lies_at_the_front_end(double away)
+    {
+        var text = FormattableString.Invariant($"tangwright = 1\nname = \"Near\"\nunits = \"mm\"\n[stock]\nsteel = \"80CrV2\"\nthickness = 4\n[outline]\npath = \"M 0 0 L 240 0 L 240 26 L 0 26 Z\"\n[edge]\nfrom = [0, 0]\nto = [100, 0]\n[grip]\nfrom = [{100 + away}, 13]\nto = [236, 13]\n[hand]\nlength = 190\n");
+        var r = WorkUp.Of(Inputs.PlanReader.Read(text, "x").Value.Plan, Inputs.ShopReader.BuiltIn, null);
+        Assert.Equal(away, HandlePlan.Of(r, new HandleWanted(1, null)).Grip!.EdgeAway!.Value.Mm, 9);
+        Assert.Equal(away < 10, r.Findings.Any(f => f.Code == FindingCodes.HandNearEdge));
+    }
+
+    /// <summary>What is not known of the air and the wood widens the band, and air outside the formula's range is flagged.</summary>
+    [Fact]
+    public void Movement_carries_the_bands_of_the_air()
+    {
+        var r = ExamplePieces.Kitchen();
+        Estimate<Length> Change(Air air) => Assert.Single(HandlePlan.Of(r with { Plan = r.Plan with { UserAir = air } }, new HandleWanted(1, null)).Wood).Change!;
+        var metered = Change(new Air(null, null, 7));
+        var byAir = Change(new Air(null, 36.2, null));
+        Assert.Equal(metered.Value.Mm, byAir.Value.Mm, 0.02);
+        Assert.True(byAir.Low < metered.Low && byAir.High > metered.High);
+        Assert.Empty(metered.OutsideRange);
+        Assert.Contains("humidity", Change(new Air(null, 97, null)).OutsideRange, StringComparison.Ordinal);
     }
 
     /// <summary>Cutting facets loses ever less: sixteen sides of the same width over all have a lesser girth than eight, and both a greater than the circle.</summary>

@@ -81,7 +81,7 @@ public partial class ProgramLaws
             var motion = MotionOf(new(x0, y0, z0), new(x1, y1, z1), kind);
             var setUp = HandMade.SetUp with { Stock = new Box(900, 900, 910, 910) };
             var least = Steps(motion).Where(p => p.Z < 12).SelectMany(p => setUp.Clamps.Select(c => c.Box.DistanceTo(p.Flat))).DefaultIfEmpty(99).Min();
-            if (Math.Abs(least - 3) < 0.01) return;
+            if (Math.Abs(least - 3) < 0.01 || Math.Abs(Math.Min(z0, z1) - 12) < 0.001) return;
             Assert.Equal(least < 3, Told(motion, setUp).Contains("clamp"));
         });
 

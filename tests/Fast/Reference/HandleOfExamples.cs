@@ -101,6 +101,11 @@ public class HandleOfExamples
             var middle = read.Order().ElementAt(read.Length / 2);
             Assert.Equal(m.ManMm, middle, 3.0);
             Assert.InRange(read.Count(v => v > m.LargeMm), 0, 4);
+
+            // with 1.645 of their scatter over the middle the large man is met as well
+            var mean = read.Average();
+            var scatter = Math.Sqrt(read.Sum(v => (v - mean) * (v - mean)) / (read.Length - 1));
+            Assert.Equal(mean + (1.645 * scatter), m.LargeMm, 0.03 * m.LargeMm);
             Assert.True(read.Min() > m.SmallMm);
         }
     }

@@ -63,7 +63,8 @@ public class SheathTests
         Assert.Equal(104 + (5 * Math.PI) + 20 - 10, p.Stitches.Length.Mm, 9);
         Assert.Equal(33, p.Stitches.Holes.Length);
         Assert.Equal((114 + 15.707963) / 32, p.Stitches.Pitch.Mm, 6);
-        Assert.Equal(6 * (114 + 15.707963), p.Thread.Mm, 5);
+        // two needles: through all layers and along the face at every stitch, and half a metre for the ends
+        Assert.Equal(500 + (2 * (114 + 15.707963) * (1 + ((2 + p.WeltLayers) * p.Material.Mm / p.Stitches.Pitch.Mm))), p.Thread.Mm, 4);
         Assert.Equal(2, p.WeltLayers);
 
         // each half: 104 × 35 and 15 × 20 and a quarter disc of 15; the strip round the spine; two welts of 14 about the room
