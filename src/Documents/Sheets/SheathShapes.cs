@@ -60,7 +60,7 @@ internal static class SheathShapes
             "edge guard",
             strokes.ToImmutable(),
             [
-                new PlanLabel($"fold along the middle, {FigureText.Size(g.Material, units, brief: true)} sheet; tape the edge first, a strip along the fold as stop", new Point(l / 2, fold), 1.5, 2.5),
+                new PlanLabel($"fold over the taped edge; {FigureText.Size(g.Material, units, brief: true)} sheet", new Point(l / 2, fold), 1.5, 2.5),
                 new PlanLabel("clip here, or rivet past both ends of the edge", new Point(l / 2, half - SheathRules.GuardClipMm), 1, 2.5),
                 new PlanLabel("edge; tape it first", g.Edge[g.Edge.Length / 2], 1.5, 2.5),
             ])
