@@ -41,7 +41,23 @@ public static class HandleFindings
             yield break;
         }
 
-        if (r.Plan.Bevel is null || EdgeSpan.Of(r.Plan, r.Piece) is not { } edge) yield break;
+        if (EdgeSpan.Of(r.Plan, r.Piece) is not { } edge) yield break;
+        if (Nearest.Distance(outline.Path, edge.Path.Segments[edge.Path.Segments.Length / 2].At(0.5)) < 0.1)
+        {
+            yield return new Finding(
+                FindingCodes.ScalesOverBevel,
+                Severity.Error,
+                "scales",
+                outline.Front.At(0.5),
+                "The scales cover the blade: the line of their front end lies the wrong way.",
+                "over the edge",
+                "on the handle",
+                "geometry",
+                "write front as the x where the scales begin, or as two points of a line across the tang");
+            yield break;
+        }
+
+        if (r.Plan.Bevel is null) yield break;
         var over = Over(r.Plan.Bevel, edge, outline);
         if (over <= 0.05) yield break;
         yield return new Finding(
@@ -68,7 +84,7 @@ public static class HandleFindings
                 Severity.Warning,
                 u.Hole.Name,
                 u.Hole.MadeAt,
-                $"Only {Shown.Both(wood)} of scale stand beside the pin in {u.Hole.Name}: it can split or break out while it is drilled and shaped.",
+                $"{(wood.Mm > 0 ? $"Only {Shown.Both(wood)} of scale stand" : "No scale stands")} beside the pin in {u.Hole.Name}: it can split or break out while it is drilled and shaped.",
                 Shown.Both(wood),
                 $"{Shown.Both(Length.OfMm((PinDiameters - 0.5) * pin.Diameter.Mm))}: the centre two diameters from the edge",
                 SourceTag.CommonPractice,

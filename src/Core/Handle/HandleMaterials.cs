@@ -15,7 +15,7 @@ public sealed record HandleMaterials(HandleMaterial? Front, HandleMaterial? Back
     {
         var s = plan.Scales;
         var front = Find(shop, s?.Material);
-        return new(front, s is { BackMaterial.Length: > 0 } ? Find(shop, s.BackMaterial) : front, Find(shop, s?.Liner), Find(shop, s?.Rod), Find(shop, plan.Cord?.Material));
+        return new(front, s is { BackMaterial.Length: > 0 } ? Find(shop, s.BackMaterial) : front, Find(shop, s?.Liner), Find(shop, s?.Rod), Find(shop, plan.Cord?.Material, isCord: true));
     }
 
     /// <summary>Names the plan uses that no file has, with the key they stand under.</summary>
@@ -23,8 +23,9 @@ public sealed record HandleMaterials(HandleMaterial? Front, HandleMaterial? Back
     {
         var (s, cord) = (plan.Scales, plan.Cord);
         (string Heading, string Key, string? Name)[] all = [("scales", "material", s?.Material), ("scales", "back_material", s?.BackMaterial), ("scales", "liner", s?.Liner), ("scales", "rod", s?.Rod), ("cord", "material", cord?.Material)];
-        return all.Where(a => a.Name is { Length: > 0 } && Find(shop, a.Name) is null).Select(a => (a.Heading, a.Key, a.Name!));
+        return all.Where(a => a.Name is { Length: > 0 } && Find(shop, a.Name, a.Heading == "cord") is null).Select(a => (a.Heading, a.Key, a.Name!));
     }
 
-    private static HandleMaterial? Find(Shop shop, string? name) => name is { Length: > 0 } ? shop.KnownHandles.FirstOrDefault(m => m.IsCalled(name)) : null;
+    // a cord is no scale, and a plank is no cord
+    private static HandleMaterial? Find(Shop shop, string? name, bool isCord = false) => name is { Length: > 0 } ? shop.KnownHandles.FirstOrDefault(m => m.IsCalled(name) && m.Kind == HandleKind.Cord == isCord) : null;
 }

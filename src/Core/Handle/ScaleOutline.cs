@@ -33,15 +33,18 @@ public sealed record ScaleOutline(Path Path, ImmutableArray<Path> Sides, Segment
         if (s.Front is { } written) return written;
         if (plan.Grip is not { } grip) return null;
         var square = (grip.To - grip.From).Unit.Left * Math.Max(plan.Outline.Bounds.Width, plan.Outline.Bounds.Height);
-        return new PlungeLine(grip.From - square, grip.From + square);
+
+        // the end on the blade's side, should the grip be written the other way round
+        var front = plan.Edge is { } edge && edge.From.Toward(edge.To, 0.5) is var blade && blade.To(grip.To) < blade.To(grip.From) ? grip.To : grip.From;
+        return new PlungeLine(front - square, front + square);
     }
 
     // a point well on the handle's side of the front end
     private static Point Keep(Plan plan, PlungeLine line)
     {
         var box = plan.Outline.Bounds;
-        if (plan.Grip is { } grip) return grip.Middle;
         var middle = line.A.Toward(line.B, 0.5);
+        if (plan.Edge is null && plan.Grip is { } grip) return grip.To;
         var butt = HandleEnd.Of(plan)?.ButtMm ?? (middle.X > box.Centre.X ? box.MaxX : box.MinX);
         return new Point(butt, middle.Y);
     }

@@ -46,6 +46,7 @@ public static class ScaleTemplate
                 var slant = new Point(1, 1).Unit * (u.Hole.MadeDiameter.Mm / 2);
                 Add(Path.Circle(at, u.Hole.MadeDiameter.Mm / 2), Dashed);
                 Add(Straight(at - slant, at + slant), Thin);
+                Label(TemplateStrip.Cut(u.Hole.Name, 10), at, (u.Hole.MadeDiameter.Mm / 2) + 0.5, 2.5, u.Hole.MadeDiameter.Mm / 2);
                 continue;
             }
 
@@ -54,12 +55,14 @@ public static class ScaleTemplate
             var reach = (d.Mm / 2) + CrossMm;
             Add(Straight(at - new Point(reach, 0), at + new Point(reach, 0)), Pen.Template);
             Add(Straight(at - new Point(0, reach), at + new Point(0, reach)), Pen.Template);
-            Label($"{TemplateStrip.Cut(u.Hole.Name, 16)} Ø{(units == UnitsShown.Inch ? Shown.Trimmed(d.Inches, 3) + " in" : Shown.Trimmed(d.Mm, 2))}", at, reach + 0.5, 2.5, d.Mm / 2);
+            Label(TemplateStrip.Cut(u.Hole.Name, 10), at, (d.Mm / 2) + 0.6, 2.5, d.Mm / 2);
         }
 
         Grain(p, shape, Add);
         var box = outline.Bounds;
         Label("front", shape.Outline.Front.At(0.5).Toward(box.Centre, Math.Min(0.3, 7 / box.Width)), 0, 2.5);
+        var sizes = p.Under.Where(u => u.IsDrilled).GroupBy(u => (u.Pin?.Diameter ?? u.Hole.MadeDiameter).Mm).Select(g => $"{string.Join(", ", g.Select(u => u.Hole.Name).Take(8))} Ø{FigureText.Size(Length.OfMm(g.Key), units)}");
+        if (p.Under.Any(u => u.IsDrilled)) labels.Add(new PlanLabel(TemplateStrip.Cut("drill " + string.Join("; ", sizes), 90), map.Map(new Point(box.Centre.X, isBack ? box.MinY : box.MaxY)), 4, 2.5));
         labels.Add(new PlanLabel($"dashed outside: saw line, {FigureText.Size(Length.OfMm(ScaleBlank.RoomMm), units)} off{(p.Under.Any(u => !u.IsDrilled) ? "; struck-through circles: no pin, do not drill" : "")}{(shape.Plan.Section == HandleSection.Octagon ? "; dashed inside: facet line" : "")}", map.Map(new Point(box.Centre.X, isBack ? box.MaxY : box.MinY)), 4, 2.5));
         return new TrueScaleShape(name, strokes.ToImmutable(), labels.ToImmutable());
     }

@@ -40,13 +40,14 @@ public static class HandleWords
 
     /// <summary>Weight of each part; the band is that of the material.</summary>
     public static ImmutableArray<(string Name, string Weight)> Parts(HandlePlan p, UnitsShown units)
-        => [.. p.Parts.Select(m => (m.Name, $"{FigureText.Weight(m.Weight, units)}{(BandOf(p, m.Name) is { } share ? $" ± {Shown.Number(100 * share, 0)} %" : "")}"))];
+        => [.. p.Parts.Select(m => (m.Name, $"{FigureText.Weight(m.Weight, units)}{(BandOf(p, m.Name) is { } share ? $" ± {Shown.Number(100 * share, 0)} %" : "")}")), .. PlacedMass.Of(p.Results.Plan).Select(m => (m.Name, $"{FigureText.Weight(m.Weight, units)}, an added mass of the plan"))];
 
     /// <summary>Weight and balance with the handle, and without.</summary>
     public static string Balance(HandlePlan p, UnitsShown units)
     {
         var r = p.Results;
-        if (r.At(Stage.Assembled) is not { Mass: { } with } whole || r.At(Stage.Finished) is not { Mass: { } steel } bare) return "the steel's density is not known, so weight and balance are left out";
+        if (r.At(Stage.Finished) is not { Mass: { } steel } bare) return "the steel's density is not known, so weight and balance are left out";
+        if (r.At(Stage.Assembled) is not { Mass: { } with } whole) return $"the steel alone: {FigureText.Weight(steel, units)}, balance {FigureText.Size(bare.BalanceFromDatum, units)} from the datum";
         return $"{FigureText.Weight(with, units)} in all, {FigureText.Weight(steel, units)} of it steel; balance {FigureText.Size(whole.BalanceFromDatum, units)} from the datum, the steel alone {FigureText.Size(bare.BalanceFromDatum, units)}";
     }
 
@@ -54,6 +55,8 @@ public static class HandleWords
     public static ImmutableArray<string> Unknown(HandlePlan p)
         =>
         [
+            .. p.Shape is null && p.Results.Plan.Scales is { IsShaped: true } ? ["The scales cannot be drawn or weighed: the line of an end does not cut the tang ([scales] front, rear)."] : (ImmutableArray<string>)[],
+            .. p.Shape is null && p.Results.Plan.AddedMasses.Length > 0 ? ["What the plan adds as masses is weighed, but its shape is not known: the hand is looked at as if the steel were bare. Scales under [scales] have a shape."] : (ImmutableArray<string>)[],
             .. HandleMaterials.Unknown(p.Results.Plan, p.Results.Shop).Select(u => $"No file is known for \"{u.Name}\" ([{u.Heading}] {u.Key}): what is made of it is not weighed."),
             .. p.Shape is not null && !p.Pins.IsEmpty && p.Results.Plan.Scales is { Rod.Length: 0 } ? ["The plan does not say what the pins are made of ([scales] rod): they are not weighed."] : (ImmutableArray<string>)[],
             .. p.Made.Cord is { GramsPerMetre: null } ? ["The weight of the cord is not known."] : (ImmutableArray<string>)[],
@@ -76,6 +79,7 @@ public static class HandleWords
     /// <summary>A hole under the scales.</summary>
     public static string Under(UnderScale u, UnitsShown units)
     {
+        if (u is { Pin: not null, Wood.Mm: <= 0 }) return "the pin cuts through the end or edge of the scale: move the hole or the end";
         if (u.Pin is { } pin) return $"DRILL through it for the {(pin.Bore.Mm > 0 ? "tube" : "rod")} of {BevelWords.Fine(pin.Diameter, units)}{(u.Wood is { } wood ? $"; {FigureText.Size(wood, units)} of scale left beside it" : "")}";
         if (u.IsDrilled) return $"DRILL through it, {FigureText.Size(u.Hole.MadeDiameter, units)}";
         var why = u.Hole.Use switch { HoleUse.Glue => "it is filled with glue", HoleUse.Lightening => "it only saves weight", HoleUse.Locating => "it only locates the piece", _ => "nothing goes through it" };
@@ -124,11 +128,11 @@ public static class HandleWords
     {
         if (p.Blank is not { Yield: { } y } b || p.Wanted.Board is not { } board) return [];
         var size = $"board {Size(board.Long, units)} × {Size(board.Wide, units)} × {Size(board.Thick, units)}";
-        if (y.Pairs == 0) return [$"{size}: no pair of blanks comes out of it{(y.Blanks == 1 ? ", only one blank" : "")}."];
+        if (y.Pairs == 0) return [$"{size}: no pair of blanks comes out of it{(y.Blanks == 1 ? ", only one blank" : board.Thick < b.Size.Thick ? $": {Size(b.Size.Thick - board.Thick, units)} too thin" : board.Long < b.Size.Long ? $": {Size(b.Size.Long - board.Long, units)} too short" : board.Wide < b.Size.Wide ? $": {Size(b.Size.Wide - board.Wide, units)} too narrow" : "")}."];
         return
         [
             $"{size}: {y.Blanks} blanks, {y.Pairs} {(y.Pairs == 1 ? "pair" : "pairs")}{(y.Singles > 0 ? $", {y.Singles} without a mate" : "")}, {Shown.Number(100 * y.YieldShare, 0)} % of the board; saw cut {FigureText.Size(b.Kerf, units)}.{(b.Boards is > 1 ? $" {p.Wanted.Pieces} pieces take {b.Boards} such boards." : "")}",
-            .. y.Cuts.Select(c => $"saw {Way(c.Way)} at {string.Join(", ", c.At.Take(12).Select(at => units == UnitsShown.Inch ? Shown.Inch(at) : Shown.Trimmed(at.Mm, 1)))}{(units == UnitsShown.Inch ? "" : " mm")}: pieces of {Size(c.Each, units)}{(c.OnEachOf > 1 ? $", on each of {c.OnEachOf}" : "")}"),
+            .. y.Cuts.Select(c => $"saw {Way(c.Way)} at {string.Join(", ", c.At.Take(12).Select(at => Size(at, units)))}: pieces of {Size(c.Each, units)}{(c.OnEachOf > 1 ? $", on each of {c.OnEachOf}" : "")}"),
             .. b.IsBookMatched ? ["The two of a pair lie one on the other in the board: mark both before they part, open them like a book, plane only the outer faces."] : (ImmutableArray<string>)[],
             .. y.Cuts.Any(c => c.Way == BlankCutWay.ToThickness) ? ["Caution: a short blank sawn through its thickness is one of the worst cuts for a hand. Saw the long board through first where it can be, then to length; else a jig or push block, never held by hand. No planing machine for short or thin pieces."] : (ImmutableArray<string>)[],
         ];
@@ -143,8 +147,8 @@ public static class HandleWords
         [
             $"joint {FigureText.Surface(g.Joint, units)}, {g.Joints} of them; {Ml(one.Net)} stays in a piece{(g.Holes.Mm3 > 0 ? $", {Ml(g.Holes)} of it in the glue holes" : "")}; mix {Ml(one.ToMix)} ({Shown.Number(one.MassToMix.Grams, 1)} g) a piece",
             g.Batches.IsPossible
-                ? $"{g.Pieces} {(g.Pieces == 1 ? "piece" : "pieces")}: {g.Batches.Mixes} {(g.Batches.Mixes == 1 ? "mix" : "mixes")} of {string.Join(" + ", g.Batches.PiecesEach)}{(limit.Length > 0 ? $"; {limit}" : "")}{(g.Batches.WaitsForClamps is > 0 and var waits ? $"; {(waits == 1 ? "once" : $"{waits} times")} wait for the cure until clamps are free" : "")}"
-                : "not one piece can be glued before the glue sets: a slower glue, or fewer minutes a piece",
+                ? $"{g.Pieces} {(g.Pieces == 1 ? "piece" : "pieces")}: {g.Batches.Mixes} {(g.Batches.Mixes == 1 ? "mix" : "mixes")} of {Each(g.Batches)}{(limit.Length > 0 ? $"; {limit}" : "")}{(g.Batches.WaitsForClamps is > 0 and var waits ? $"; {(waits == 1 ? "once" : $"{waits} times")} wait for the cure until clamps are free" : "")}"
+                : g.Batches.MostByClamps is 0 ? $"not one piece can be glued: it takes {g.Shop.ClampsPerPiece} clamps, the shop has {g.Shop.Clamps}" : "not one piece can be glued before the glue sets: a slower glue, or fewer minutes a piece",
             g.Shop.IsSaid ? $"pot life {Shown.Trimmed(g.Shop.PotLifeMinutes, 0)} min, {Shown.Trimmed(g.Shop.PieceMinutes, 1)} min a piece, glue line {FigureText.Size(g.Shop.Line, units)}{Thick(g.Shop)}, cures {Shown.Trimmed(g.Shop.CureHours, 1)} h" : $"the shop does not say how it glues ([gluing]): a pot life of {Shown.Trimmed(g.Shop.PotLifeMinutes, 0)} min, {Shown.Trimmed(g.Shop.PieceMinutes, 1)} min a piece, a glue line of {FigureText.Size(g.Shop.Line, units)} and {Shown.Trimmed(g.Shop.CureHours, 0)} h to cure are assumed",
         ];
     }
@@ -207,9 +211,11 @@ public static class HandleWords
     /// <summary>"7 to 8 %".</summary>
     public static string Wanted(double percent) => $"{Shown.Number(Math.Round(percent), 0)} to {Shown.Number(Math.Round(percent) + 1, 0)} %";
 
+    private static string Each(GlueBatchPlan b) => b.Mixes <= 6 ? string.Join(" + ", b.PiecesEach) : string.Join(" and ", b.PiecesEach.GroupBy(n => n).Select(g => $"{g.Count()} of {g.Key}"));
+
     private static string Thick(Gluing g) => g.Line > GlueAmount.ThickestLine ? " (thicker than the figures are for)" : "";
 
-    private static string Girth(HandleCut c, UnitsShown units) => $"{Size(c.Girth, units)} at {Size(c.Station, units)}";
+    private static string Girth(HandleCut c, UnitsShown units) => $"{Size(c.Girth, units)} at {Size(c.Station, units)} from its front";
 
     private static string Size(Length l, UnitsShown units) => units switch
     {

@@ -100,7 +100,7 @@ public static class PlanKeys
             May("scales", "rod", "text", "What pins and tubes are made of", "their weight is left out", "\"brass\""),
             Word("scales", "grain", false, "Rings along the face, or square to it", "the greater movement is counted with", "\"flat\"", ["flat", "quarter"]),
             May("scales", "moisture", "number", "Moisture of the wood by the meter, per cent", "that of the shop's air", "8"),
-            May("cord", "material", "text", "The cord, by the name of its file", "it is not weighed", "\"nylon cord\""),
+            May("cord", "material", "text", "The cord, by the name of its file", "it is not weighed", "\"nylon cord 4 mm\""),
             May("cord", "diameter", "length", "Its diameter", "that of its file", "4"),
             May("cord", "from", "point", "Where it begins", "the grip's front end", "[102, 18]"),
             May("cord", "to", "point", "Where it ends", "the grip's rear end", "[252, 18]"),

@@ -46,6 +46,8 @@ public static class PlanReader
 
         var scales = HandleReading.Scales(Under("scales"), outline, grip is not null);
         var (cord, hand, air) = (HandleReading.Cord(Under("cord")), HandleReading.Hand(Under("hand")), HandleReading.Air(Under("user_air")));
+        if (scales is { IsShaped: true } && masses.FirstOrDefault(m => m.Name.StartsWith("scale", StringComparison.OrdinalIgnoreCase)) is { } twice) Under("scales").FaultAt(Under("scales").Offset, $"scales here, and an added mass named {twice.Name}: they would be weighed twice", "take the added mass out, or give it another name when it is something else");
+        if (cord is not null && outline is not null) foreach (var (key, at) in new[] { ("from", cord.From), ("to", cord.To) }) if (at is { } p && !Inside.Of(outline, p)) Under("cord").Fault(key, $"{key} lies outside the piece", "write a point on the handle");
         if (cord is not null && grip is null && (cord.From is null || cord.To is null)) Under("cord").FaultAt(Under("cord").Offset, "it is not known where the cord begins and ends", "add from and to, or [grip]");
         if (cord is not null && scales is { IsShaped: true }) Under("cord").FaultAt(Under("cord").Offset, "a cord round a handle with scales", "keep [scales] with its material, or [cord]");
         var heat = HeatReading.Read(Under("heat"));

@@ -91,6 +91,7 @@ public static partial class ShopReader
         var (rough, profile) = (allowances.Length("rough", positive: false), allowances.Length("profile", positive: false));
         if (rough is { Mm: < 0 }) allowances.Fault("rough", "an allowance below 0", "write how much steel is left, or 0");
         if (profile is { Mm: < 0 }) allowances.Fault("profile", "an allowance below 0", "write how far the width may be off, or 0");
+        var (gluing, air) = (ReadGluing(One("gluing")), HandleReading.Air(One("air")));
         var rack = Many("rack", ReadRack);
         var bars = Many("bar", ReadBar);
         var money = top.Text("money");
@@ -117,8 +118,8 @@ public static partial class ShopReader
         {
             KnownMedia = QuenchList.BuiltIn.All,
             KnownHandles = HandleList.BuiltIn.All,
-            Air = HandleReading.Air(One("air")) ?? other.Air,
-            Gluing = ReadGluing(One("gluing")) ?? other.Gluing,
+            Air = air ?? other.Air,
+            Gluing = gluing ?? other.Gluing,
             DrillGrind = grind ?? (drills is null ? other.DrillGrind : DrillGrind.Usual),
             SpotDrills = spots is { } sp ? [.. sp.OrderBy(x => x.Diameter.Mm)] : other.SpotDrills,
             Countersinks = sinks is { } cs ? [.. cs.OrderBy(x => x.Diameter.Mm)] : other.Countersinks,
@@ -380,6 +381,7 @@ public static partial class ShopReader
     {
         if (!f.IsThere) return null;
         var (pot, cure, usual) = (f.Quantity("pot_life", OtherTexts.Minutes), f.Quantity("cure", OtherTexts.Minutes), Gluing.Usual);
+        if (cure is <= 0) f.Fault("cure", "a cure of nothing", "write the time until the handle may be shaped, as \"24 h\"");
         if (pot is <= 0) f.Fault("pot_life", "a pot life of nothing", "write how long a mixed pot stays workable, as \"60 min\"");
         return new Gluing(
             pot ?? usual.PotLifeMinutes,

@@ -41,7 +41,7 @@ public class ScaleTemplateTests
             Assert.Equal(pair.First.Path.Start.Y, -pair.Second.Path.Start.Y, 9);
         });
         Assert.Contains(shapes[0].Labels, l => l.Text.StartsWith("P1", StringComparison.Ordinal));
-        Assert.DoesNotContain(shapes[0].Labels, l => l.Text.StartsWith("G1", StringComparison.Ordinal));
+        Assert.Equal("drill P1, P2, P3 Ø4.97 mm", Assert.Single(shapes[0].Labels, l => l.Text.StartsWith("drill", StringComparison.Ordinal)).Text);
     }
 
     [Fact]

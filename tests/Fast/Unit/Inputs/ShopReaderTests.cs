@@ -119,4 +119,16 @@ public class ShopReaderTests
         Assert.Contains("no known source", Assert.Single(read.Faults).Message, StringComparison.Ordinal);
         Assert.Null(SteelReader.Read("tangwright = 1\nname = \"x\"\n", "x").Value.Density);
     }
+
+    [Theory]
+    [InlineData("[gluing]\npot_life = \"banana\"", "pot_life")]
+    [InlineData("[gluing]\nclamps = 0", "clamps")]
+    [InlineData("[gluing]\ncure = \"0 h\"", "cure")]
+    [InlineData("[air]\nhumidity = 500", "humidity")]
+    [InlineData("[air]\ntemperature = \"300 C\"", "temperature")]
+    public void Gluing_and_air_refuse_what_makes_no_sense(string lines, string key)
+    {
+        var read = ShopReader.Read("tangwright = 1\nname = \"x\"\nunits = \"mm\"\n" + lines + "\n", "x");
+        Assert.Contains(key, Assert.Single(read.Faults).LineText + read.Faults[0].Message, StringComparison.Ordinal);
+    }
 }

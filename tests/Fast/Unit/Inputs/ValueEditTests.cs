@@ -109,7 +109,7 @@ public class ValueEditTests
         mouth = 64   # r
         belt_loop = 38   # r
         [[added_mass]]
-        name = "scales"   # r
+        name = "bolster"   # r
         mass = "12 g"   # r
         thickness = 6   # r
         sides = 2   # r
@@ -238,7 +238,7 @@ public class ValueEditTests
         return read.Value;
     }
 
-    private static string Item(string heading) => heading switch { "hole" => "L1", "hole_row" => "R", "added_mass" => "scales", _ => "" };
+    private static string Item(string heading) => heading switch { "hole" => "L1", "hole_row" => "R", "added_mass" => "bolster", _ => "" };
 
     // keys that exclude one another stand in files of their own
     private static PlanFile FileWith(string heading, string key) => (heading, key) switch
