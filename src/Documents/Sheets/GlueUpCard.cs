@@ -78,7 +78,8 @@ public static class GlueUpCard
                 canvas.Fitted($"{Shown.Number(n * g.Each.ToMix.Mm3 / 1000, 1)} ({Shown.Number(n * g.Each.MassToMix.Grams, 1)} g)", new Point(X(box, 2), y + 2.6), X(box, 3) - X(box, 2) - 2);
                 for (var i = 3; i < heads.Length; i++) canvas.Line(new Point(X(box, i), y + 1), new Point(X(box, i + 1) - 2, y + 1), new Pen(0.18));
                 canvas.Line(new Point(box.MinX, y), new Point(box.MaxX, y), new Pen(0.18));
-            }) { Again = head };
+            })
+            { Again = head };
         }
     }
 }
