@@ -26,7 +26,7 @@ public sealed record CordWrap(Length Along, Length Diameter, double Turns, Lengt
         var along = from.To(to);
         var axis = (to - from).Unit;
         var pitch = d.Mm + cord.Gap.Mm;
-        var rays = new RayHits(plan.Outline.Segments);
+        var rays = new RayHits(new Region(plan.Outline, []).Outer.Segments);
         var hits = new RayHit[rays.MostHits];
         var far = plan.Outline.Bounds.Width + plan.Outline.Bounds.Height;
         var faces = FaceThickness.Of(plan);
@@ -37,7 +37,7 @@ public sealed record CordWrap(Length Along, Length Diameter, double Turns, Lengt
             for (var k = 0; k < Gauss.Nodes3.Length; k++)
             {
                 var at = from + (axis * (along * (i + 0.5 + (0.5 * Gauss.Nodes3[k])) / Panels));
-                if (Stretch(rays, hits, at, axis.Left, far) is not var (low, high)) continue;
+                if (HandleCuts.Stretch(rays, hits, at, axis.Left, far) is not var (low, high)) continue;
                 var girth = Length.OfMm(2 * (high - low + faces.At(at.X)));
                 var w = CordLength.Of(Length.OfMm(0.5 * Gauss.Weights3[k] * along / Panels), girth, d, pitch / d.Mm).Wrapped.Mm;
                 var middle = at + (axis.Left * (0.5 * (low + high)));
@@ -54,18 +54,4 @@ public sealed record CordWrap(Length Along, Length Diameter, double Turns, Lengt
 
     // a cord of another diameter than that of its file weighs as its cross section
     private static double Thicker(Length d, HandleMaterial file) => file.CordDiameter is { } own ? d.Mm * d.Mm / (own.Value.Mm * own.Value.Mm) : 1;
-
-    // the steel under a line across, nearest to the point
-    private static (double Low, double High)? Stretch(RayHits rays, RayHit[] hits, Point at, Point across, double far)
-    {
-        var n = rays.Along(at, across, -far, far, hits);
-        (double Low, double High)? best = null;
-        for (var i = 0; i + 1 < n; i += 2)
-        {
-            var (a, b) = (hits[i].Distance, hits[i + 1].Distance);
-            if (best is not var (low, high) || Math.Abs(a + b) < Math.Abs(low + high)) best = (a, b);
-        }
-
-        return best;
-    }
 }

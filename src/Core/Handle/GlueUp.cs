@@ -15,9 +15,6 @@ namespace Tangwright.Core;
 /// <param name="Pins">What the pins hold before they shear, least and greatest; null when the rod's strength is not known or there is none.</param>
 public sealed record GlueUp(int Pieces, Area Joint, int Joints, Volume Holes, GlueNeeded Each, GlueBatchPlan Batches, Gluing Shop, Estimate<Force> Bond, (Force Low, Force High)? Pins)
 {
-    /// <summary>Minutes from the first glue to the last clamp of a mix.</summary>
-    public double MinutesOf(int mix) => Batches.PiecesEach[mix] * Shop.PieceMinutes;
-
     /// <summary>That of a plan with scales.</summary>
     /// <param name="r">The plan worked up.</param>
     /// <param name="shape">Its scale.</param>

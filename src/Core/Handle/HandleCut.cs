@@ -78,7 +78,8 @@ public static class HandleCuts
         return Stretch(rays, new RayHit[rays.MostHits], at, along.Left, loop.Bounds.Width + loop.Bounds.Height);
     }
 
-    private static (double Low, double High)? Stretch(RayHits rays, RayHit[] hits, Point at, Point across, double far)
+    /// <summary>The same, for rays that are asked again and again.</summary>
+    internal static (double Low, double High)? Stretch(RayHits rays, RayHit[] hits, Point at, Point across, double far)
     {
         var n = rays.Along(at, across, -far, far, hits);
         (double Low, double High)? best = null;
